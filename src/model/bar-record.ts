@@ -1,0 +1,34 @@
+import { z } from 'zod'
+import { idSchema, type Kept } from '#model/change.ts'
+import { standings } from '#model/bar.ts'
+
+const lengthMm = z.number().positive().max(1e6)
+
+/** What is written down about a bar. Its height is not here: heights come from checks, its trust from events. */
+export const barFieldsSchema = z.strictObject({
+  /** Eight letters for the label. */
+  code: z.string().regex(/^[2-9A-HJ-NP-Z]{8}$/),
+  /** What is engraved or painted on it, as people call it: `C`, `35 left`. */
+  name: z.string().max(40),
+  thicknessMm: lengthMm,
+  thicknessStanding: z.enum(standings),
+  lengthMm,
+  matesId: idSchema.nullable(),
+  slotId: idSchema.nullable(),
+  /** `slot`, `vise` or `out`; `whereWho` is then the vise's id, or who has it. */
+  where: z.enum(['slot', 'vise', 'out']),
+  whereWho: z.string().max(80).nullable(),
+  note: z.string().max(2000),
+})
+export type BarFields = z.infer<typeof barFieldsSchema>
+export type BarRecord = Kept<BarFields>
+
+/** Bars that are used together; the bars name their mates. */
+export const matesFieldsSchema = z.strictObject({ name: z.string().max(40), note: z.string().max(2000) })
+export type MatesFields = z.infer<typeof matesFieldsSchema>
+export type MatesRecord = Kept<MatesFields>
+
+/** A place in the rack. */
+export const slotFieldsSchema = z.strictObject({ code: z.string().regex(/^[2-9A-HJ-NP-Z]{8}$/), name: z.string().min(1).max(20) })
+export type SlotFields = z.infer<typeof slotFieldsSchema>
+export type SlotRecord = Kept<SlotFields>

@@ -1,0 +1,40 @@
+import { z } from 'zod'
+import type { Fact } from '#model/refusal.ts'
+
+/** Records that are edited field by field. Checks, events and told sheets are only ever added. */
+export const recordKinds = ['bar', 'mates', 'slot', 'vise', 'part', 'setup', 'shop', 'person'] as const
+export type RecordKind = (typeof recordKinds)[number]
+
+/** Ids are made on the device: 1 to 40 letters, digits, `-` or `_`. */
+export const idSchema = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/)
+
+const fact: z.ZodType<Fact> = z.json() as z.ZodType<Fact>
+
+/**
+ * One edit of one record: for each field its new value and the change it saw there (null: none).
+ *
+ * A change that saw another follows it. Two changes of one field that did not see each other are a clash: the
+ * greater id stands, on every device alike, and the other is kept and shown. Different fields never clash.
+ */
+export const changeSchema = z.strictObject({
+  id: idSchema,
+  kind: z.enum(recordKinds),
+  record: idSchema,
+  person: z.string().max(8),
+  device: idSchema,
+  atIso: z.iso.datetime(),
+  fields: z.record(z.string().regex(/^[a-zA-Z]{1,40}$/), z.strictObject({ value: fact, saw: idSchema.nullable() })),
+})
+export type Change = z.infer<typeof changeSchema>
+
+/** Two changes of one field that did not see each other: which stands, which was kept aside. */
+export type Clash = {
+  readonly kind: RecordKind
+  readonly record: string
+  readonly field: string
+  readonly stands: { readonly change: string; readonly value: Fact; readonly person: string }
+  readonly aside: { readonly change: string; readonly value: Fact; readonly person: string }
+}
+
+/** A record as it stands: its id, for each field the value, and in `saw` the change each value came from. */
+export type Kept<Fields> = Fields & { readonly id: string; readonly saw: { readonly [field: string]: string } }

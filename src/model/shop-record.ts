@@ -1,0 +1,34 @@
+import { z } from 'zod'
+import type { Kept } from '#model/change.ts'
+
+export const unitsSchema = z.strictObject({
+  length: z.enum(['mm', 'in']),
+  decimalMark: z.enum(['.', ',']),
+  /** `US`: vise, movable jaw, indicator, gage; `UK`: vice, moving jaw, clock, gauge. */
+  words: z.enum(['US', 'UK']),
+})
+/** What numbers are shown and read in when nothing else is typed. */
+export type Units = z.infer<typeof unitsSchema>
+
+/** The shop's own settings; one record with the id `shop`. */
+export const shopFieldsSchema = z.strictObject({
+  name: z.string().max(80),
+  units: unitsSchema,
+  paper: z.enum(['A4', 'Letter']),
+  /** Largest parallelism and difference of mates for each use, in µm. Common practice, no source; the shop's to change. */
+  limitsUm: z.strictObject({
+    drilling: z.number().positive(),
+    milling: z.number().positive(),
+    fineMilling: z.number().positive(),
+    grinding: z.number().positive(),
+  }),
+  /** Invented demo data was loaded. */
+  demo: z.boolean(),
+})
+export type ShopFields = z.infer<typeof shopFieldsSchema>
+export type ShopRecord = Kept<ShopFields>
+
+/** A person; the id is made on a device, the initials are what is tapped. `units` null: the shop's. */
+export const personFieldsSchema = z.strictObject({ initials: z.string().min(1).max(8), units: unitsSchema.nullable() })
+export type PersonFields = z.infer<typeof personFieldsSchema>
+export type PersonRecord = Kept<PersonFields>
