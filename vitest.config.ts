@@ -1,12 +1,16 @@
 import { defineConfig } from 'vitest/config'
 
+/** A test that prints, fails. */
+const silent = (text: string) => { throw new Error(`a test that prints, fails: ${text}`) }
+
 export default defineConfig({
   test: {
+    onConsoleLog: silent,
     projects: [
       { test: { name: 'unit', include: ['src/**/*.test.ts', 'src/**/*.test.tsx'], environment: 'node', testTimeout: 20_000 } },
-      { test: { name: 'endure', include: ['e2e/endure/**/*.test.ts'], environment: 'node', testTimeout: 600_000, fileParallelism: false } },
+      // The doors as a person meets them: the built command and server as processes.
+      { test: { name: 'doors', include: ['e2e/cli/**/*.test.ts', 'e2e/server/**/*.test.ts'], environment: 'node', testTimeout: 60_000 } },
+      { test: { name: 'endure', include: ['e2e/endure/**/*.test.ts'], environment: 'node', testTimeout: 1_800_000, fileParallelism: false } },
     ],
-    onConsoleLog: (text) => { throw new Error(`a test that prints, fails: ${text}`) },
-    benchmark: { include: ['bench/**/*.bench.ts'] },
   },
 })

@@ -1,0 +1,67 @@
+import { spawn, type ChildProcess } from 'node:child_process'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+
+const main = resolve(import.meta.dirname, '../dist/node/main.js')
+
+/** A server of our own over a data folder of our own, as `npm start` starts it. */
+export type ShopProcess = {
+  readonly url: string
+  readonly dataFolder: string
+  /** SIGKILL: as a power cut. */
+  kill(): Promise<void>
+  /** SIGTERM, then wait for the end. */
+  stop(): Promise<number | null>
+  /** Starts again on the same port and folder. */
+  start(): Promise<void>
+  /** Stops it and takes the folder away. */
+  clear(): Promise<void>
+}
+
+/** Starts the built server on a free port over a new folder; resolves once it answers. */
+export async function startShop({ demo }: { readonly demo: boolean }): Promise<ShopProcess> {
+  const port = await freePort()
+  const dataFolder = await mkdtemp(join(tmpdir(), 'twinrest-'))
+  const url = `http://127.0.0.1:${port}`
+  let child: ChildProcess | null = null
+
+  async function start(): Promise<void> {
+    const started = spawn(process.execPath, [main, '--data', dataFolder, '--port', String(port), ...(demo ? ['--demo'] : [])], { stdio: ['ignore', 'pipe', 'pipe'] })
+    child = started
+    let said = ''
+    started.stdout.on('data', (text: Buffer) => { said += text.toString() })
+    started.stderr.on('data', (text: Buffer) => { said += text.toString() })
+    for (let tries = 0; tries < 400; tries += 1) {
+      if (started.exitCode !== null) throw new Error(`the server ended at once: ${said}`)
+      const answered = await fetch(`${url}/api/health`).then((answer) => answer.ok, () => false)
+      if (answered) return
+      await new Promise((done) => { setTimeout(done, 25) })
+    }
+    throw new Error(`the server did not answer: ${said}`)
+  }
+  async function end(signal: 'SIGKILL' | 'SIGTERM'): Promise<number | null> {
+    const running = child
+    if (!running || running.exitCode !== null || running.signalCode !== null) return running?.exitCode ?? null
+    const ended = new Promise<number | null>((done) => { running.once('exit', (code) => done(code)) })
+    running.kill(signal)
+    return await ended
+  }
+  await start()
+  return {
+    url, dataFolder, start,
+    kill: async () => { await end('SIGKILL') },
+    stop: () => end('SIGTERM'),
+    clear: async () => { await end('SIGKILL'); await rm(dataFolder, { recursive: true, force: true }) },
+  }
+}
+
+async function freePort(): Promise<number> {
+  return await new Promise((done, failed) => {
+    const probe = createServer().once('error', failed).listen(0, '127.0.0.1', () => {
+      const address = probe.address()
+      probe.close(() => { typeof address === 'object' && address ? done(address.port) : failed(new Error('no port')) })
+    })
+  })
+}

@@ -1,0 +1,28 @@
+import AxeBuilder from '@axe-core/playwright'
+import { test as base, expect, type Page } from '@playwright/test'
+import { startShop, type ShopProcess } from './shop-process.ts'
+
+/** Stories with a shop of their own: `test.use({ demo: false })` for an empty one; `page.goto('/setup')` goes to it. */
+export const test = base.extend<{ demo: boolean; shop: ShopProcess }>({
+  demo: [true, { option: true }],
+  shop: async ({ demo }, use) => {
+    const shop = await startShop({ demo })
+    await use(shop)
+    await shop.clear()
+  },
+  baseURL: async ({ shop }, use) => { await use(shop.url) },
+  page: async ({ page }, use) => {
+    const wrong: string[] = []
+    page.on('pageerror', (error) => wrong.push(error.message))
+    await use(page)
+    expect(wrong, 'errors of the page itself').toEqual([])
+  },
+})
+
+export { expect }
+
+/** No finding of the accessibility rules up to WCAG 2.2 AA on the page as it stands. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
+}

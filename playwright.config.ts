@@ -1,0 +1,22 @@
+import { defineConfig, devices } from '@playwright/test'
+
+const executablePath = process.env['PW_CHROMIUM']
+
+/** Each story starts a shop of its own (e2e/shop.ts), so they may run in any order and side by side. */
+export default defineConfig({
+  testDir: 'e2e',
+  testMatch: '*.spec.ts',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  forbidOnly: true,
+  outputDir: 'node_modules/.cache/stories',
+  use: {
+    ...devices['Desktop Chrome'],
+    viewport: { width: 1024, height: 768 },
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    trace: 'retain-on-failure',
+    launchOptions: { ...(executablePath ? { executablePath } : {}), args: ['--disable-quic', '--disable-sync', '--disable-background-networking'] },
+  },
+})

@@ -1,0 +1,7 @@
+// `npm test`: everything, the long stories with small counts.
+import { browserStories, deadCode, lint, pureTypes, roomsKept, runAll, types, vitest } from './steps.mjs'
+
+runAll([
+  types(), pureTypes(), roomsKept(), lint(), deadCode(),
+  vitest('unit'), vitest('doors'), vitest('endure', { TWINREST_KILLS: '10' }), browserStories(),
+])

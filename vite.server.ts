@@ -1,0 +1,22 @@
+import { resolve } from 'node:path'
+import { defineConfig } from 'vite'
+
+/** The doors that run on Node, bundled so that `#room/file.ts` works everywhere: the server, the command, the benches. */
+export default defineConfig({
+  publicDir: false,
+  resolve: { alias: [{ find: /^#(.*)$/, replacement: `${resolve(import.meta.dirname, 'src')}/$1` }] },
+  build: {
+    ssr: true,
+    outDir: 'dist/node',
+    emptyOutDir: true,
+    target: 'node20',
+    minify: false,
+    rollupOptions: {
+      input: {
+        main: resolve(import.meta.dirname, 'src/server/main.ts'),
+        twinrest: resolve(import.meta.dirname, 'src/cli/twinrest.ts'),
+      },
+      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+    },
+  },
+})
