@@ -1,0 +1,25 @@
+import type { Cut } from '#model/cut.ts'
+import type { Part } from '#model/part.ts'
+import type { Choice } from '#model/setup.ts'
+import type { Situation } from '#model/situation.ts'
+
+/** Which cautions a choice and its cuts call for; a step jaw is no choice and its caution is asked for by name. Common practice, no source. */
+export function situationsOf(
+  choice: Pick<Choice, 'stand' | 'status' | 'bars' | 'trust' | 'findings'>, part: Pick<Part, 'shape'>, cuts: readonly Cut[],
+): ReadonlySet<Situation> {
+  const onBars = choice.bars.length > 0
+  const calls: { readonly [situation in Exclude<Situation, 'step jaw'>]: boolean } = {
+    'look first': choice.trust === 'look first',
+    'seating': true,
+    'stack': choice.stand === 'stack',
+    'single bar': choice.stand === 'single',
+    'round part': part.shape === 'round',
+    'thin grip': choice.findings.some((finding) => finding.code === 'thin-nip'),
+    'loose bar': onBars,
+    'handle off the vise': true,
+    'milling over bars': onBars && cuts.some((cut) => cut.kind !== 'hole'),
+    'drilling through': cuts.some((cut) => cut.kind === 'hole' && cut.through),
+    'drill bar': choice.status === 'fouled',
+  }
+  return new Set((Object.keys(calls) as (keyof typeof calls)[]).filter((situation) => calls[situation]))
+}

@@ -1,0 +1,30 @@
+import { capital, counted, type Say } from '#words/wording.ts'
+
+/**
+ * Why a candidate does not serve, short, to stand after its height: `40: grip 5, 5 under your wish`.
+ *
+ * Facts that may be given: `too-high` gripMm, underMm · `too-low` limit (what sets the low end), belowMm (cutter below the jaw tops), underMm (short of
+ * the wished air) · `fouled` and others `holes` (indexes) · `not-matched` matchUm, limitUm.
+ */
+export const rejectionWords: { readonly [code: string]: Say } = {
+  'not-available': () => 'Being made, or gone from the rack.',
+  'round-on-two-bars': () => 'A round part between the jaws does not rest on two bars: take one in the middle.',
+  'not-matched': (facts, w) =>
+    'matchUm' in facts ? `The two differ by ${w.micrometres(facts.matchUm)}, more than ${w.micrometres(facts.limitUm)} for this use.` : 'The two differ in height by more than this use allows.',
+  'thickness-not-measured': () => 'Lying flat it stands on its thickness, which is only marked: measure it first, or use it for drilling.',
+  'too-thick': () => 'Too thick to go under the part.',
+  'too-low': (facts, w) => capital(`${tooLow(facts, w)}.`),
+  'too-high': (facts, w) => (`gripMm` in facts ? `Grip ${w.length(facts.gripMm)}, ${w.length(facts.underMm)} under your wish.` : 'Too little grip.'),
+  'bar-in-cut': () => 'It reaches into the end that is cut: take shorter bars.',
+  'fouled': (facts) => `A hole or cut would meet a bar${facts.holes === undefined ? '' : ` (${counted('cut', 'cuts', facts.holes)})`}: no place is left for it.`,
+  'off-balance': () => 'The bars stand too far to one side to carry the part.',
+  'not-carried': () => 'A bar stands under a hollow and carries too little of the part.',
+}
+
+function tooLow(...[facts, w]: Parameters<Say>): string {
+  if (typeof facts.belowMm === 'number') return `cutter ${w.length(facts.belowMm)} below the jaw tops`
+  if (facts.limit === 'cutter-over-jaw') return `cutter only ${w.length(facts.airMm)} clear of the jaws, ${w.length(facts.underMm)} under your wish`
+  if (facts.limit === 'drill-tip') return `the drill would come ${w.length(facts.underMm)} too near the bed`
+  if (facts.limit === 'through-cut') return `the cut that comes out below would come ${w.length(facts.underMm)} too near the bed`
+  return 'too low'
+}

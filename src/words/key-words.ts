@@ -1,0 +1,47 @@
+import type { Terms } from '#words/terms.ts'
+
+type Word = string | ((terms: Terms) => string)
+
+/**
+ * What the names of sizes and wishes are called, in calculations (`depthMm`), on the form (`depth`) and in sums alike.
+ * Keys are without the unit at their end.
+ */
+const words: { readonly [key: string]: Word } = {
+  // vise
+  jawHeight: 'jaw height', lowerJawHeight: 'height of the lower jaw', jawWidth: 'jaw width', opening: 'opening',
+  fixedHeight: 'height of the fixed jaw', movingHeight: (t) => `height of the ${t.movingJaw}`, stepHeight: 'height of the step',
+  jawSets: 'jaw sets', fittedJawSetId: 'fitted jaw set', face: 'jaw face',
+  // part
+  betweenJaws: 'between jaws', between: 'between jaws', alongJaws: 'along jaws', along: 'along jaws', height: 'height',
+  diameter: 'diameter', shape: 'shape', hollows: 'hollows', offTop: 'off the top', proud: 'stand proud of the jaws',
+  // cuts
+  cuts: 'cuts', holes: 'holes', kind: 'kind', depth: 'depth', overJaw: 'passes over a jaw', runThrough: 'run-through', rect: 'place in the plan',
+  x: 'distance along', y: 'distance from the fixed jaw', across: 'distance from the jaw', from: 'jaw it is measured from', tool: 'tool',
+  through: 'through', pointAngle: 'point angle', pitch: 'pitch', leadThreads: 'threads of lead', side: 'side', stock: 'stock to take off',
+  x0: 'left side', x1: 'right side', y0: 'side toward the fixed jaw', y1: (t) => `side toward the ${t.movingJaw}`,
+  // wishes
+  grip: 'grip', air: 'clear of the jaws', holeAir: 'air between hole and bar', bedAir: 'air above the bed', gap: 'gap between the bars',
+  gripLine: 'jaw above the line of contact', carry: 'length carried', stickOutPerGrip: 'stick-out for each grip',
+  stickOutPerThickness: 'stick-out for each part width', stackRatio: 'height for each thickness in a stack', tolerance: 'tolerance', use: 'use', match: 'match of the bars',
+  ways: 'ways of resting the part', most: 'choices to answer', rejectedMost: 'rejections to answer', only: 'bars to look at', seat: 'seat height',
+  // bars
+  bars: 'bars', id: 'id', thickness: 'thickness', length: 'length', mates: 'mates', trust: 'trust', standing: 'standing of the height',
+  thicknessStanding: 'standing of the thickness', where: 'whereabouts', heights: 'heights along the bar', name: 'name', slot: 'slot', note: 'note',
+  code: 'code', matesId: 'mates', slotId: 'slot', whereWho: 'who has it',
+  // shop, checks, changes
+  unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
+  device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',
+  initials: 'initials', record: 'record', field: 'field', fields: 'fields', vise: (t) => t.vise, part: 'part', wishes: 'wishes', rack: 'rack',
+  port: 'port', data: 'data folder', what: 'what was told', setupId: 'setup', replaces: 'check it replaces', undoes: 'event it undoes', bar: 'bar',
+}
+
+/** The name of a size or wish as said to a person; null for a key nobody has named. */
+export function keyWord(key: string, terms: Terms): string | null {
+  const word = Object.hasOwn(words, bare(key)) ? words[bare(key)]! : Object.hasOwn(words, key) ? words[key]! : null
+  return typeof word === 'function' ? word(terms) : word
+}
+
+/** The key without the unit at its end. */
+function bare(key: string): string {
+  return key.replace(/(Mm|Um|Deg|Iso)$/, '')
+}

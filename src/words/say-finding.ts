@@ -1,0 +1,16 @@
+import type { Finding } from '#model/finding.ts'
+import type { Units } from '#model/shop-record.ts'
+import { becauseWords } from '#words/findings/because.ts'
+import { choiceWords } from '#words/findings/choice.ts'
+import { openWords } from '#words/findings/open.ts'
+import { otherWayWords } from '#words/findings/other-ways.ts'
+import { rejectionWords } from '#words/findings/rejection.ts'
+import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
+
+export const findingWords: { readonly [code: string]: Say } = { ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords }
+
+/** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */
+export function sayFinding(finding: Finding, units: Units, nameOf?: NameOf): string {
+  const say = Object.hasOwn(findingWords, finding.code) ? findingWords[finding.code]! : undefined
+  return say ? say(finding.facts, wordingFor(units, nameOf)) : `Note: ${finding.code}.`
+}
