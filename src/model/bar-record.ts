@@ -4,6 +4,13 @@ import { standings } from '#model/bar.ts'
 
 const lengthMm = z.number().positive().max(1e6)
 
+/** Where a bar is: in its slot, in a vise, or out with someone. One field, so that place and holder never come apart. */
+const whereSchema = z.discriminatedUnion('at', [
+  z.strictObject({ at: z.literal('slot') }),
+  z.strictObject({ at: z.literal('vise'), viseId: idSchema }),
+  z.strictObject({ at: z.literal('out'), who: z.string().min(1).max(80) }),
+])
+
 /** What is written down about a bar. Its height is not here: heights come from checks, its trust from events. */
 export const barFieldsSchema = z.strictObject({
   /** Eight letters for the label. */
@@ -15,9 +22,7 @@ export const barFieldsSchema = z.strictObject({
   lengthMm,
   matesId: idSchema.nullable(),
   slotId: idSchema.nullable(),
-  /** `slot`, `vise` or `out`; `whereWho` is then the vise's id, or who has it. */
-  where: z.enum(['slot', 'vise', 'out']),
-  whereWho: z.string().max(80).nullable(),
+  where: whereSchema,
   note: z.string().max(2000),
 })
 export type BarFields = z.infer<typeof barFieldsSchema>

@@ -11,10 +11,11 @@ export const idSchema = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/)
 const fact: z.ZodType<Fact> = z.json() as z.ZodType<Fact>
 
 /**
- * One edit of one record: for each field its new value and the change it saw there (null: none).
+ * One edit of one record: for each field its new value and the changes it saw there (the `saw` of the record it was made from).
  *
  * A change that saw another follows it. Two changes of one field that did not see each other are a clash: the
- * greater id stands, on every device alike, and the other is kept and shown. Different fields never clash.
+ * greater id stands, on every device alike, and the other is kept and shown; the next change made from the record as it
+ * then stands saw both and ends the clash. Different fields never clash.
  */
 export const changeSchema = z.strictObject({
   id: idSchema,
@@ -23,7 +24,7 @@ export const changeSchema = z.strictObject({
   person: z.string().max(8),
   device: idSchema,
   atIso: z.iso.datetime(),
-  fields: z.record(z.string().regex(/^[a-zA-Z]{1,40}$/), z.strictObject({ value: fact, saw: idSchema.nullable() })),
+  fields: z.record(z.string().regex(/^[a-zA-Z]{1,40}$/), z.strictObject({ value: fact, saw: z.array(idSchema).max(50) })),
 })
 export type Change = z.infer<typeof changeSchema>
 
@@ -36,5 +37,12 @@ export type Clash = {
   readonly aside: { readonly change: string; readonly value: Fact; readonly person: string }
 }
 
-/** A record as it stands: its id, for each field the value, and in `saw` the change each value came from. */
-export type Kept<Fields> = Fields & { readonly id: string; readonly saw: { readonly [field: string]: string } }
+/**
+ * A record as it stands: its id, for each field the value, and in `saw` the changes nobody has followed yet: the one the
+ * value came from and, in a clash, those kept aside.
+ */
+export type Kept<Fields> = Fields & { readonly id: string; readonly saw: Saw }
+export type Saw = { readonly [field: string]: readonly string[] }
+
+/** Who does something, on which device, when; `newId` makes an id nobody else makes. */
+export type By = { readonly person: string; readonly device: string; readonly atIso: string; readonly newId: () => string }

@@ -1,0 +1,41 @@
+import { barFieldsSchema, type BarFields, matesFieldsSchema, type MatesFields, slotFieldsSchema, type SlotFields } from '#model/bar-record.ts'
+import type { By, Change, Kept, RecordKind } from '#model/change.ts'
+import type { Fact } from '#model/refusal.ts'
+import { partFieldsSchema, type PartFields, setupFieldsSchema, type SetupFields } from '#model/setup-record.ts'
+import { personFieldsSchema, type PersonFields, shopFieldsSchema, type ShopFields } from '#model/shop-record.ts'
+import { viseFieldsSchema, type ViseFields } from '#model/vise-record.ts'
+
+/** The fields of each kind of record. */
+export type FieldsOf = {
+  readonly bar: BarFields
+  readonly mates: MatesFields
+  readonly slot: SlotFields
+  readonly vise: ViseFields
+  readonly part: PartFields
+  readonly setup: SetupFields
+  readonly shop: ShopFields
+  readonly person: PersonFields
+}
+
+export const fieldSchemas = {
+  bar: barFieldsSchema, mates: matesFieldsSchema, slot: slotFieldsSchema, vise: viseFieldsSchema,
+  part: partFieldsSchema, setup: setupFieldsSchema, shop: shopFieldsSchema, person: personFieldsSchema,
+} as const satisfies { readonly [Kind in RecordKind]: unknown }
+
+/** The first change of a record: it brings every field. */
+export function firstChange<Kind extends RecordKind>(kind: Kind, record: string, fields: FieldsOf[Kind], by: By): Change {
+  return changeFrom(kind, record, fields, () => [], by)
+}
+
+/** A change of some fields of a record as it stands on this device; what it saw there is taken from the record. */
+export function editOf<Kind extends RecordKind>(kind: Kind, kept: Kept<FieldsOf[Kind]>, fields: Partial<FieldsOf[Kind]>, by: By): Change {
+  return changeFrom(kind, kept.id, fields, (field) => kept.saw[field] ?? [], by)
+}
+
+function changeFrom(kind: RecordKind, record: string, fields: object, sawOf: (field: string) => readonly string[], by: By): Change {
+  const values = Object.entries(fields as { [field: string]: Fact })
+  return {
+    id: by.newId(), kind, record, person: by.person, device: by.device, atIso: by.atIso,
+    fields: Object.fromEntries(values.map(([field, value]) => [field, { value, saw: [...sawOf(field)] }])),
+  }
+}
