@@ -17,6 +17,8 @@ export type Wording = Terms & {
   readonly micrometres: (um: Fact | undefined) => string
   /** Any other number, at most four decimals. */
   readonly number: (value: Fact | undefined) => string
+  /** A text, as it is; several as `a, b and c`. */
+  readonly text: (words: Fact | undefined, last?: string) => string
   /** Bars by their names: `35 C and 35 D`. */
   readonly bars: (ids: Fact | undefined) => string
 }
@@ -30,6 +32,7 @@ export function wordingFor(units: Units, nameOf: NameOf = (id) => id): Wording {
     length: (mm) => (typeof mm === 'number' ? wordLength(mm, units) : '?'),
     micrometres: (um) => `${number(um, 1)} µm`,
     number: (value) => number(value),
+    text: (words, last) => listOf((Array.isArray(words) ? words : [words]).map((word: Fact | undefined) => plain(word)), last),
     bars: (ids) => listOf((Array.isArray(ids) ? ids : [ids]).map((id) => (typeof id === 'string' ? nameOf(id) : '?'))),
   }
 }
@@ -50,6 +53,9 @@ export function counted(one: string, many: string, indexes: Fact | undefined): s
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1)
 }
+
+const plain = (word: Fact | undefined): string =>
+  typeof word === 'string' ? word.slice(0, 200) : typeof word === 'number' || typeof word === 'boolean' ? String(word) : '?'
 
 function numberText(value: number, units: Units, mostDecimals: number): string {
   if (!Number.isFinite(value)) return '?'

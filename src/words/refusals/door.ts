@@ -1,28 +1,28 @@
 import { field, given, needed } from '#words/refusals/input.ts'
-import { listOf, type Say } from '#words/wording.ts'
+import type { Say } from '#words/wording.ts'
 
 /** What is amiss before anything is asked: the request, the command, the place it is run in. */
 export const doorRefusals: { readonly [code: string]: Say } = {
-  'not-json': (facts) => `${typeof facts.file === 'string' ? `${facts.file} is` : 'This is'} not JSON${typeof facts.where === 'string' ? `: ${facts.where}` : ''}; check brackets, commas and quotes.`,
+  'not-json': (facts, w) => `${typeof facts.file === 'string' ? `${w.text(facts.file)} is` : 'This is'} not JSON${typeof facts.where === 'string' ? `: ${w.text(facts.where)}` : ''}; check brackets, commas and quotes.`,
   'json-needed': () => 'Send JSON, with the content type application/json.',
-  'unknown-calculation': (facts) => `There is no calculation named '${facts.given}'; known are ${listOf(facts.needed as readonly string[])}.`,
-  'unknown-path': (facts) => `There is nothing at ${facts.given}.`,
-  'method-not-allowed': (facts) => `${facts.given} is not for this address.`,
+  'unknown-calculation': (facts, w) => `There is no calculation named '${w.text(facts.given)}'; known are ${w.text(facts.needed)}.`,
+  'unknown-path': (facts, w) => `There is nothing at ${w.text(facts.given)}.`,
+  'method-not-allowed': (facts, w) => `${w.text(facts.given)} is not for this address.`,
   'unknown-host': () => 'The request names a host that is not this machine.',
   'foreign-origin': () => 'The request comes from another site and was not answered.',
   'length-needed': () => 'Say how long the request is (content-length).',
   'body-too-large': (facts, w) => `The request is larger than ${w.number(facts.mostBytes)} bytes; larger arrays go through the command twinrest calc.`,
-  'bad-port': (facts) => `Port: '${facts.given}' is no port; give a whole number from 0 to 65535.`,
-  'port-in-use': (facts) => `Port ${facts.given} is taken by another program; stop it, or give another with --port.`,
-  'port-not-allowed': (facts) => `Port ${facts.given} may not be opened here; give one above 1023 with --port.`,
-  'unknown-option': (facts) => `'${facts.given}' is not an option here; known are ${listOf(facts.needed as readonly string[])}.`,
-  'option-empty': (facts) => `${facts.given} needs a value after it.`,
-  'file-not-there': (facts) => `There is no file ${facts.given}.`,
-  'file-not-readable': (facts) => `${facts.given} cannot be read (${facts.reason}).`,
-  'file-not-writable': (facts) => `${facts.given} cannot be written (${facts.reason}).`,
+  'bad-port': (facts, w) => `Port: '${w.text(facts.given)}' is no port; give a whole number from 0 to 65535.`,
+  'port-in-use': (facts, w) => `Port ${w.text(facts.given)} is taken by another program; stop it, or give another with --port.`,
+  'port-not-allowed': (facts, w) => `Port ${w.text(facts.given)} may not be opened here; give one above 1023 with --port.`,
+  'unknown-option': (facts, w) => `'${w.text(facts.given)}' is not an option here; known are ${w.text(facts.needed)}.`,
+  'option-empty': (facts, w) => `${w.text(facts.given)} needs a value after it.`,
+  'file-not-there': (facts, w) => `There is no file ${w.text(facts.given)}.`,
+  'file-not-readable': (facts, w) => `${w.text(facts.given)} cannot be read (${w.text(facts.reason)}).`,
+  'file-not-writable': (facts, w) => `${w.text(facts.given)} cannot be written (${w.text(facts.reason)}).`,
   'no-vise': (_facts, w) => `The shop has no ${w.vise} yet: add one under Shop, or give its sizes in the file under vise.`,
-  'which-vise': (facts, w) => `The shop has several ${w.vise}s: name one with --vise (${listOf(facts.needed as readonly string[], 'or')}).`,
-  'unknown-vise': (facts, w) => `There is no ${w.vise} '${facts.given}'; there are ${listOf(facts.needed as readonly string[])}.`,
+  'which-vise': (facts, w) => `The shop has several ${w.vise}s: name one with --vise (${w.text(facts.needed, 'or')}).`,
+  'unknown-vise': (facts, w) => `There is no ${w.vise} '${w.text(facts.given)}'; there are ${w.text(facts.needed)}.`,
   'no-calculation-input': () => 'Nothing came on standard input: pass a case or an array of cases as JSON.',
   'wrong-shape': (facts, w) => `${field(facts, w)}: ${given(facts, w)} does not fit; needed is ${needed(facts, w)}.`,
 }

@@ -5,13 +5,13 @@ import { capital, listOf, type Say, type Wording } from '#words/wording.ts'
 /** Input that cannot be read, and sizes that no part, bar or vise has. Facts: field, given, needed. */
 export const inputRefusals: { readonly [code: string]: Say } = {
   'field-missing': (facts, w) => `${field(facts, w)}: nothing given; ${ask(facts, w)}.`,
-  'not-a-number': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is no ${isLength(facts) ? 'length' : 'number'}; ${ask(facts, w)}.`,
+  'not-a-number': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is no ${noun(facts)}; ${ask(facts, w)}.`,
   'two-decimal-marks': (facts, w) => `${field(facts, w)}: ${given(facts, w)} has two decimal marks; type one, and no mark for thousands.`,
   'zero-denominator': (facts, w) => `${field(facts, w)}: ${given(facts, w)} divides by 0; type a fraction such as 7/8.`,
   'unknown-unit': (facts, w) => `${field(facts, w)}: the unit of ${given(facts, w)} is not known; use ${needed(facts, w)}.`,
   'unknown-word': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is not known here; use ${needed(facts, w)}.`,
   'unknown-key': (facts, w) => `${keys(facts)} not known here; ${facts.needed === undefined ? 'check the spelling' : `known are ${needed(facts, w)}`}.`,
-  'too-large': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is more than anything on a bench; check the number and its unit.`,
+  'too-large': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is too large; give ${needed(facts, w)} and check the unit.`,
   'too-many': (facts, w) => `${field(facts, w)}: ${given(facts, w)} are too many; give at most ${needed(facts, w)}.`,
   'size-not-positive': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; it must be more than 0.`,
   'depth-negative': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; it cannot be below 0.`,
@@ -53,14 +53,19 @@ function limitText(name: string, value: Fact, w: Wording): string {
   return `${word} ${neededText(value, name.endsWith('Mm'), w)}`
 }
 
+/** A number in such a field is in millimetres. */
 function isLength(facts: Facts): boolean {
-  return typeof facts.field === 'string' && !/(^|\.)(stick|stack|lead|pointAngle)[A-Za-z]*$|Deg$|Um$/.test(facts.field)
+  return typeof facts.field === 'string' && facts.field.endsWith('Mm')
+}
+
+/** What a text in the field should have been. */
+function noun(facts: Facts): string {
+  return typeof facts.field === 'string' && /stick|stack|lead|angle|Deg$|Um$|station|port|tolerance/i.test(facts.field) ? 'number' : 'length'
 }
 
 function ask(facts: Facts, w: Wording): string {
   const wanted = facts.needed
   if (wanted === undefined || wanted === 'number' || wanted === 'length') return example
-  if (typeof wanted === 'string') return `give ${/^(an?|the|one|at|more) /.test(wanted) ? wanted : `a ${wanted}`}`
   return `give ${needed(facts, w)}`
 }
 

@@ -3,7 +3,15 @@ import type { Say } from '#words/wording.ts'
 
 /** What the shop's records do not allow. */
 export const shopRefusals: { readonly [code: string]: Say } = {
-  'unknown-record': (facts, w) => `${field(facts, w)}: there is no ${facts.kind ?? 'record'} ${given(facts, w)}.`,
+  'unknown-record': (facts, w) => `${field(facts, w)}: there is no ${w.text(facts.kind ?? 'record')} ${given(facts, w)}.`,
   'shop-not-empty': () => 'The demo shop is only for an empty shop: this one holds records already.',
   'value-not-allowed': (facts, w) => `${field(facts, w)}: ${given(facts, w)} does not fit; needed is ${needed(facts, w)}.`,
+  'id-used-twice': (facts, w) => `${field(facts, w)}: ${given(facts, w)} was used before for something else; send it under an id of its own.`,
+  'saw-in-circle': (facts, w) => `${field(facts, w)}: the change ${given(facts, w)} says it saw itself, or one that saw it; make it anew from the record as it stands.`,
+  'jaw-set-not-known': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is none of the jaw sets of this ${w.vise}; fit one of ${w.text(facts.needed, 'or')}.`,
+  'code-used-twice': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is on another bar or slot already; each carries a code of its own.`,
+  'data-folder-not-writable': (facts, w) => `The data folder ${w.text(facts.folder)} cannot be made or written (${w.text(facts.given)}): see who owns it, or give another with --data.`,
+  'database-damaged': (facts, w) => `The database ${w.text(facts.file)} is damaged (${w.text(facts.given)}). Nothing was changed: put a backup in its place, or give another folder with --data.`,
+  'database-not-ours': (facts, w) => `${w.text(facts.file)} is a database of another program (it holds ${w.text(facts.given)}). Give another folder with --data.`,
+  'database-newer-than-program': (facts, w) => `The database ${w.text(facts.file)} was written by a newer Twinrest (${w.text(facts.given)}; this one knows up to ${w.text(facts.needed)}). Start that one.`,
 }
