@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { idSchema } from '#model/change.ts'
+import { atIsoSchema, idSchema } from '#model/change.ts'
 
 /** What happens to a bar and bears on its trust. Only ever added; an event may undo an earlier one. */
 export const barEventKinds = ['added', 'looked over', 'knocked', 'drilled', 'stoned', 'reground', 'made drill bar', 'in work', 'gone', 'undone'] as const
@@ -14,6 +14,6 @@ export const barEventSchema = z.strictObject({
   note: z.string().max(2000),
   person: z.string().max(8),
   device: idSchema,
-  atIso: z.iso.datetime(),
+  atIso: atIsoSchema,
 })
 export type BarEvent = z.infer<typeof barEventSchema>

@@ -10,6 +10,9 @@ export const idSchema = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/)
 
 const fact: z.ZodType<Fact> = z.json() as z.ZodType<Fact>
 
+/** A moment by the clock of a device: UTC with milliseconds, so that the order of the texts is the order of time. */
+export const atIsoSchema = z.iso.datetime({ precision: 3 })
+
 /**
  * One edit of one record: for each field its new value and the changes it saw there (the `saw` of the record it was made from).
  *
@@ -23,7 +26,7 @@ export const changeSchema = z.strictObject({
   record: idSchema,
   person: z.string().max(8),
   device: idSchema,
-  atIso: z.iso.datetime(),
+  atIso: atIsoSchema,
   fields: z.record(z.string().regex(/^[a-zA-Z]{1,40}$/), z.strictObject({ value: fact, saw: z.array(idSchema).max(50) })),
 })
 export type Change = z.infer<typeof changeSchema>

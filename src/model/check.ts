@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { idSchema } from '#model/change.ts'
+import { atIsoSchema, idSchema } from '#model/change.ts'
 
 /** How heights were come by. `stated`: marked on the bar or box, one reading, no uncertainty. */
 export const checkMethods = ['stated', 'micrometer'] as const
@@ -26,6 +26,6 @@ export const checkSchema = z.strictObject({
   note: z.string().max(2000),
   person: z.string().max(8),
   device: idSchema,
-  atIso: z.iso.datetime(),
+  atIso: atIsoSchema,
 })
 export type Check = z.infer<typeof checkSchema>

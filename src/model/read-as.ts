@@ -37,7 +37,7 @@ function refusalFrom(issue: z.core.$ZodIssue, raw: unknown, top: string): Refusa
 function neededBy(issue: z.core.$ZodIssue): string {
   if (issue.code === 'invalid_type') return ({ number: 'number', string: 'text', boolean: 'true or false', array: 'a list', object: 'a record', record: 'a record' } as const)[issue.expected as 'number'] ?? issue.expected
   if (issue.code === 'invalid_value') return `one of ${issue.values.map(String).join(', ')}`
-  if (issue.code === 'invalid_format') return issue.format === 'datetime' ? 'a time such as 2025-03-04T05:06:07Z' : `a text of the form ${'pattern' in issue ? issue.pattern : issue.format}`
+  if (issue.code === 'invalid_format') return issue.format === 'datetime' ? 'a time such as 2025-03-04T05:06:07.000Z' : `a text of the form ${'pattern' in issue ? issue.pattern : issue.format}`
   if (issue.code === 'too_small') return issue.origin === 'number' ? `at least ${issue.minimum}` : `at least ${issue.minimum} long`
   if (issue.code === 'too_big') return issue.origin === 'number' ? `at most ${issue.maximum}` : `at most ${issue.maximum} long`
   return 'another value'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { idSchema, type Kept } from '#model/change.ts'
+import { atIsoSchema, idSchema, type Kept } from '#model/change.ts'
 import { ways } from '#model/wishes.ts'
 import { setupFormSchema } from '#model/setup-form.ts'
 
@@ -22,7 +22,7 @@ export const setupFieldsSchema = z.strictObject({
   form: setupFormSchema,
   bars: z.array(idSchema).max(8),
   stand: z.enum(ways),
-  usedAtIso: z.iso.datetime(),
+  usedAtIso: atIsoSchema,
   retired: z.boolean(),
 })
 export type SetupFields = z.infer<typeof setupFieldsSchema>
@@ -37,7 +37,7 @@ export const unservedSchema = z.strictObject({
   highMm: z.number(),
   person: z.string().max(8),
   device: idSchema,
-  atIso: z.iso.datetime(),
+  atIso: atIsoSchema,
 })
 export type Unserved = z.infer<typeof unservedSchema>
 
@@ -49,6 +49,6 @@ export const toldSchema = z.strictObject({
   data: z.json(),
   person: z.string().max(8),
   device: idSchema,
-  atIso: z.iso.datetime(),
+  atIso: atIsoSchema,
 })
 export type Told = z.infer<typeof toldSchema>

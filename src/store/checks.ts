@@ -1,0 +1,70 @@
+import type { Check } from '#model/check.ts'
+import { Refusal } from '#model/refusal.ts'
+import { freshOf } from '#store/canonical.ts'
+import { inTransaction, type Store } from '#store/open.ts'
+import { inPortions, knownOf } from '#store/records.ts'
+
+/** Puts one check on the shelf as typed, all or none. Whoever sends it makes the id, so sending again changes nothing. */
+export const addCheck = (store: Store, check: Check): Promise<void> => addChecks(store, [check])
+
+/**
+ * Several checks, all or none.
+ *
+ * @throws Refusal `bar-not-known`, `check-not-known`, `bar-left-out` (a correction that leaves a bar without its readings), `id-used-twice`
+ */
+export async function addChecks(store: Store, checks: readonly Check[]): Promise<void> {
+  await inTransaction(store, async (tx) => {
+    const fresh = freshOf(checks, await checksUnder(tx, checks.map((check) => check.id)))
+    await mindBars(tx, fresh)
+    for (const check of fresh) await mindReplaced(tx, check, fresh)
+    for (const some of inPortions(fresh)) {
+      await tx.db.insertInto('check').values(some.map(({ readings: _readings, ...check }) => ({ shop: tx.shop, ...check }))).execute()
+    }
+    const readings = fresh.flatMap(({ id, person, device, readings }) =>
+      readings.map((reading, number) => ({ shop: tx.shop, person, device, check: id, number, ...reading })))
+    for (const some of inPortions(readings)) await tx.db.insertInto('reading').values(some).execute()
+  })
+}
+
+/** Every check, or those that have readings of one bar; in the order of time, then of ids. */
+export async function checksOf(store: Store, bar?: string): Promise<Check[]> {
+  if (bar === undefined) return checksAmong(store, null)
+  const rows = await store.db.selectFrom('reading').select('check').distinct().where('shop', '=', store.shop).where('bar', '=', bar).execute()
+  return checksAmong(store, rows.map((row) => row.check))
+}
+
+async function checksUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, Check>> {
+  const found: Check[] = []
+  for (const some of inPortions(ids)) found.push(...await checksAmong(store, some))
+  return new Map(found.map((check) => [check.id, check]))
+}
+
+async function checksAmong(store: Store, ids: readonly string[] | null): Promise<Check[]> {
+  if (ids?.length === 0) return []
+  const checks = await store.db.selectFrom('check').selectAll().where('shop', '=', store.shop)
+    .$if(ids !== null, (query) => query.where('id', 'in', ids!)).orderBy('atIso').orderBy('id').execute()
+  const readings = await store.db.selectFrom('reading').selectAll().where('shop', '=', store.shop)
+    .$if(ids !== null, (query) => query.where('check', 'in', ids!)).orderBy('check').orderBy('number').execute()
+  const byCheck = new Map<string, Check['readings']>(checks.map((check) => [check.id, []]))
+  for (const { check, bar, station, xMm, text, heightMm } of readings) byCheck.get(check)!.push({ bar, station, xMm, text, heightMm })
+  return checks.map(({ shop: _shop, method, ...check }) => ({ ...check, method: method as Check['method'], readings: byCheck.get(check.id)! }))
+}
+
+async function mindBars(store: Store, checks: readonly Check[]): Promise<void> {
+  const known = await knownOf(store, 'bar', checks.flatMap((check) => check.readings.map((reading) => reading.bar)))
+  for (const { readings } of checks) {
+    readings.forEach(({ bar }, at) => {
+      if (!known.has(bar)) throw new Refusal('bar-not-known', { field: `readings[${at}].bar`, given: bar })
+    })
+  }
+}
+
+/** A correction names a check there is, and has readings of every bar that one had: no bar loses its only height. */
+async function mindReplaced(store: Store, check: Check, beside: readonly Check[]): Promise<void> {
+  if (check.replaces === null) return
+  const replaced = beside.find((other) => other.id === check.replaces && other.id !== check.id) ?? (await checksAmong(store, [check.replaces]))[0]
+  if (!replaced || replaced.id === check.id) throw new Refusal('check-not-known', { field: 'replaces', given: check.replaces })
+  const bars = new Set(check.readings.map((reading) => reading.bar))
+  const left = replaced.readings.find((reading) => !bars.has(reading.bar))
+  if (left) throw new Refusal('bar-left-out', { field: 'readings', given: check.replaces, needed: left.bar })
+}

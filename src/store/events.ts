@@ -1,0 +1,51 @@
+import type { BarEvent } from '#model/bar-event.ts'
+import { Refusal } from '#model/refusal.ts'
+import { freshOf } from '#store/canonical.ts'
+import { inTransaction, type Store } from '#store/open.ts'
+import { inPortions, knownOf } from '#store/records.ts'
+
+export const addEvent = (store: Store, event: BarEvent): Promise<void> => addEvents(store, [event])
+
+/**
+ * What happened to bars, all or none; sent again it changes nothing.
+ *
+ * @throws Refusal `bar-not-known`, `event-not-known` (nothing of that bar to undo), `value-not-allowed` (`undoes` without `undone`), `id-used-twice`
+ */
+export async function addEvents(store: Store, events: readonly BarEvent[]): Promise<void> {
+  await inTransaction(store, async (tx) => {
+    const fresh = freshOf(events, await eventsUnder(tx, events.map((event) => event.id)))
+    const known = await knownOf(tx, 'bar', fresh.map((event) => event.bar))
+    const undone = await eventsUnder(tx, fresh.flatMap((event) => event.undoes ?? []))
+    for (const event of fresh) {
+      if (!known.has(event.bar)) throw new Refusal('bar-not-known', { field: 'bar', given: event.bar })
+      mindUndone(event, undone.get(event.undoes ?? '') ?? fresh.find((other) => other.id === event.undoes && other.id !== event.id))
+    }
+    for (const some of inPortions(fresh)) await tx.db.insertInto('event').values(some.map((event) => ({ shop: tx.shop, ...event }))).execute()
+  })
+}
+
+/** Every event, or those of one bar; in the order of time, then of ids. */
+export async function eventsOf(store: Store, bar?: string): Promise<BarEvent[]> {
+  const rows = await store.db.selectFrom('event').selectAll().where('shop', '=', store.shop)
+    .$if(bar !== undefined, (query) => query.where('bar', '=', bar!)).orderBy('atIso').orderBy('id').execute()
+  return rows.map(eventFrom)
+}
+
+async function eventsUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, BarEvent>> {
+  const found = new Map<string, BarEvent>()
+  for (const some of inPortions(ids)) {
+    const rows = await store.db.selectFrom('event').selectAll().where('shop', '=', store.shop).where('id', 'in', some).execute()
+    for (const row of rows) found.set(row.id, eventFrom(row))
+  }
+  return found
+}
+
+function mindUndone(event: BarEvent, before: BarEvent | undefined): void {
+  if (event.kind !== 'undone') {
+    if (event.undoes !== null) throw new Refusal('value-not-allowed', { field: 'undoes', given: event.undoes, needed: 'nothing, unless the kind is undone' })
+  } else if (before?.bar !== event.bar) throw new Refusal('event-not-known', { field: 'undoes', given: event.undoes })
+}
+
+function eventFrom({ shop: _shop, kind, ...event }: { shop: string; kind: string } & Omit<BarEvent, 'kind'>): BarEvent {
+  return { ...event, kind: kind as BarEvent['kind'] }
+}

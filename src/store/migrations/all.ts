@@ -1,0 +1,7 @@
+import type { Migration } from 'kysely'
+import { first } from '#store/migrations/0001-first.ts'
+
+/** Every migration ever released, by name; the names' order is the order they run in. One that was released is never changed. */
+export function migrationsFor(kind: 'sqlite' | 'postgres'): { readonly [name: string]: Migration } {
+  return { '0001-first': first(kind) }
+}

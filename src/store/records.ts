@@ -1,0 +1,89 @@
+import type { Kept, RecordKind, Saw } from '#model/change.ts'
+import type { FieldsOf } from '#model/record-fields.ts'
+import { type Fact, Refusal } from '#model/refusal.ts'
+import type { Store } from '#store/open.ts'
+import { type AnyRecordRow, columnsOf, type ColumnKind, type Tables } from '#store/schema.ts'
+
+/** What is written of a record when its changes have been laid together. */
+export type Standing = {
+  readonly id: string
+  readonly values: { readonly [field: string]: Fact }
+  readonly saw: Saw
+  readonly clashes: number
+  /** The greatest of the changes that stand in some field, and who made it. */
+  readonly by: { readonly change: string; readonly person: string; readonly device: string }
+}
+
+/** All records of a kind as they stand, in the order of their ids. */
+export async function recordsOf<Kind extends RecordKind>(store: Store, kind: Kind): Promise<Kept<FieldsOf[Kind]>[]> {
+  const rows = await store.db.selectFrom(kind as 'bar').selectAll().where('shop', '=', store.shop).orderBy('id').execute()
+  return rows.map((row) => keptFrom(kind, row as AnyRecordRow))
+}
+
+/** @throws Refusal `unknown-record` with `field`, where nothing of this kind has the id */
+export async function recordOf<Kind extends RecordKind>(store: Store, kind: Kind, id: string, field = 'id'): Promise<Kept<FieldsOf[Kind]>> {
+  const row = await store.db.selectFrom(kind as 'bar').selectAll()
+    .where('shop', '=', store.shop).where('id', '=', id).executeTakeFirst()
+  if (!row) throw new Refusal('unknown-record', { field, kind, given: id })
+  return keptFrom(kind, row as AnyRecordRow)
+}
+
+/** Which of these ids a record of the kind stands under. */
+export async function knownOf(store: Store, kind: RecordKind, ids: readonly string[]): Promise<ReadonlySet<string>> {
+  const known = new Set<string>()
+  for (const some of inPortions([...new Set(ids)])) {
+    const rows = await store.db.selectFrom(kind as 'bar').select('id').where('shop', '=', store.shop).where('id', 'in', some).execute()
+    for (const row of rows) known.add(row.id)
+  }
+  return known
+}
+
+/** The bars and slots that carry one of these codes. */
+export async function bearersOf(store: Store, codes: readonly string[]): Promise<{ readonly kind: 'bar' | 'slot'; readonly id: string; readonly code: string }[]> {
+  const found = []
+  for (const kind of ['bar', 'slot'] as const) {
+    for (const some of inPortions(codes)) {
+      const rows = await store.db.selectFrom(kind).select(['id', 'code']).where('shop', '=', store.shop).where('code', 'in', some).execute()
+      found.push(...rows.map((row) => ({ kind, id: row.id, code: String(row.code) })))
+    }
+  }
+  return found
+}
+
+/** Writes records as they stand over what stood before. */
+export async function putRecords(store: Store, kind: RecordKind, records: readonly Standing[]): Promise<void> {
+  const columns = Object.keys(columnsOf[kind])
+  for (const some of inPortions(records)) {
+    await store.db.insertInto(kind as 'bar').values(some.map((record) => rowFrom(store, kind, record)))
+      .onConflict((clash) => clash.columns(['shop', 'id']).doUpdateSet((over) =>
+        Object.fromEntries(['person', 'device', 'change', 'saw', 'clashes', ...columns].map((column) => [column, over.ref(`excluded.${column}` as 'excluded.id')]))))
+      .execute()
+  }
+}
+
+/** Lists are asked for and written a portion at a time: a statement takes 32 766 values at most. */
+export function inPortions<One>(all: readonly One[], most = 500): One[][] {
+  const portions: One[][] = []
+  for (let from = 0; from < all.length; from += most) portions.push(all.slice(from, from + most))
+  return portions
+}
+
+function keptFrom<Kind extends RecordKind>(kind: Kind, row: AnyRecordRow): Kept<FieldsOf[Kind]> {
+  const fields = Object.entries(columnsOf[kind] as { [field: string]: ColumnKind }).map(([field, column]) => [field, valueFrom(column, row[field]!)])
+  return { id: row.id, ...Object.fromEntries(fields), saw: JSON.parse(row.saw) }
+}
+
+function rowFrom(store: Store, kind: RecordKind, { id, values, saw, clashes, by }: Standing): Tables['bar'] {
+  const fields = Object.entries(columnsOf[kind] as { [field: string]: ColumnKind }).map(([field, column]) => [field, columnFrom(column, values[field]!)])
+  return { shop: store.shop, id, ...by, saw: JSON.stringify(saw), clashes, ...Object.fromEntries(fields) } as Tables['bar']
+}
+
+function valueFrom(column: ColumnKind, value: string | number | null): Fact {
+  if (column === 'yes-no') return value === 1
+  return column === 'json' && value !== null ? JSON.parse(String(value)) : value
+}
+
+function columnFrom(column: ColumnKind, value: Fact): string | number | null {
+  if (column === 'yes-no') return value === true ? 1 : 0
+  return column === 'json' && value !== null ? JSON.stringify(value) : value as string | number | null
+}

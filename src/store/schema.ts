@@ -1,0 +1,54 @@
+import type { RecordKind } from '#model/change.ts'
+import type { FieldsOf } from '#model/record-fields.ts'
+
+/** How a field lies in its column; `json` for lists and records, `yes-no` as 1 and 0. */
+export type ColumnKind = 'text' | 'real' | 'yes-no' | 'json'
+
+/** The column of every field of every kind of record, under the field's own name. */
+export const columnsOf = {
+  bar: {
+    code: 'text', name: 'text', thicknessMm: 'real', thicknessStanding: 'text', lengthMm: 'real',
+    matesId: 'text', slotId: 'text', where: 'json', note: 'text',
+  },
+  mates: { name: 'text', note: 'text' },
+  slot: { code: 'text', name: 'text' },
+  vise: {
+    name: 'text', jawWidthMm: 'real', openingMm: 'real', jawSets: 'json', fittedJawSetId: 'text', retired: 'yes-no', note: 'text',
+  },
+  part: { name: 'text', note: 'text', form: 'json', retired: 'yes-no' },
+  setup: {
+    title: 'text', operation: 'text', viseId: 'text', partId: 'text', form: 'json', bars: 'json', stand: 'text',
+    usedAtIso: 'text', retired: 'yes-no',
+  },
+  shop: { name: 'text', units: 'json', paper: 'text', limitsUm: 'json', demo: 'yes-no' },
+  person: { initials: 'text', units: 'json' },
+} as const satisfies { readonly [Kind in RecordKind]: { readonly [Field in keyof FieldsOf[Kind]]: ColumnKind } }
+
+/** On every row: whose shop, and who brought it, on which device. Rows that are only ever added are their own change. */
+type Brought = { shop: string; person: string; device: string }
+
+export type ChangeRow = Brought & { id: string; kind: string; record: string; atIso: string; fields: string }
+
+/** A record as it stands. `saw`: the heads of each field; `clashes`: in how many fields two changes did not see each other. */
+export type RecordRow = Brought & { id: string; change: string; saw: string; clashes: number }
+
+type CheckRow = Brought & { id: string; method: string; replaces: string | null; note: string; atIso: string }
+type ReadingRow = Brought & {
+  check: string; number: number; bar: string; station: number; xMm: number | null; text: string; heightMm: number
+}
+type EventRow = Brought & { id: string; bar: string; kind: string; undoes: string | null; note: string; atIso: string }
+type UnservedRow = Brought & {
+  id: string; question: string; day: string; viseId: string; form: string; lowMm: number; highMm: number; atIso: string
+}
+type ToldRow = Brought & { id: string; setupId: string; what: string; data: string; atIso: string }
+
+export type AnyRecordRow = RecordRow & { readonly [field: string]: string | number | null }
+
+export type Tables = { [Kind in RecordKind]: RecordRow & { [Field in keyof (typeof columnsOf)[Kind]]: string | number | null } } & {
+  change: ChangeRow
+  check: CheckRow
+  reading: ReadingRow
+  event: EventRow
+  unserved: UnservedRow
+  told: ToldRow
+}

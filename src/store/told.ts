@@ -1,0 +1,31 @@
+import type { Told } from '#model/setup-record.ts'
+import type { Fact } from '#model/refusal.ts'
+import { canonical, freshOf } from '#store/canonical.ts'
+import { inTransaction, type Store } from '#store/open.ts'
+import { recordOf } from '#store/records.ts'
+import type { Tables } from '#store/schema.ts'
+
+/**
+ * Keeps what was told to someone, as the data it was drawn from; sent again it changes nothing.
+ *
+ * @throws Refusal `unknown-record` for a setup nobody knows, `id-used-twice`
+ */
+export async function addTold(store: Store, told: Told): Promise<void> {
+  await inTransaction(store, async (tx) => {
+    const kept = await tx.db.selectFrom('told').selectAll().where('shop', '=', tx.shop).where('id', '=', told.id).execute()
+    if (freshOf([told], new Map(kept.map((row) => [row.id, toldFrom(row)]))).length === 0) return
+    await recordOf(tx, 'setup', told.setupId, 'setupId')
+    await tx.db.insertInto('told').values({ shop: tx.shop, ...told, data: canonical(told.data as Fact) }).execute()
+  })
+}
+
+/** What was told about one setup, oldest first. */
+export async function toldOf(store: Store, setupId: string): Promise<Told[]> {
+  const rows = await store.db.selectFrom('told').selectAll()
+    .where('shop', '=', store.shop).where('setupId', '=', setupId).orderBy('atIso').orderBy('id').execute()
+  return rows.map(toldFrom)
+}
+
+function toldFrom({ shop: _shop, what, data, ...rest }: Tables['told']): Told {
+  return { ...rest, what: what as Told['what'], data: JSON.parse(data) }
+}
