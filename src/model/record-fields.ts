@@ -1,6 +1,8 @@
+import type { z } from 'zod'
 import { barFieldsSchema, type BarFields, matesFieldsSchema, type MatesFields, slotFieldsSchema, type SlotFields } from '#model/bar-record.ts'
 import type { By, Change, Kept, RecordKind } from '#model/change.ts'
-import type { Fact } from '#model/refusal.ts'
+import { readAs } from '#model/read-as.ts'
+import { type Fact, Refusal } from '#model/refusal.ts'
 import { partFieldsSchema, type PartFields, setupFieldsSchema, type SetupFields } from '#model/setup-record.ts'
 import { personFieldsSchema, type PersonFields, shopFieldsSchema, type ShopFields } from '#model/shop-record.ts'
 import { viseFieldsSchema, type ViseFields } from '#model/vise-record.ts'
@@ -17,10 +19,23 @@ export type FieldsOf = {
   readonly person: PersonFields
 }
 
-export const fieldSchemas = {
+const schemas = {
   bar: barFieldsSchema, mates: matesFieldsSchema, slot: slotFieldsSchema, vise: viseFieldsSchema,
   part: partFieldsSchema, setup: setupFieldsSchema, shop: shopFieldsSchema, person: personFieldsSchema,
 } as const satisfies { readonly [Kind in RecordKind]: unknown }
+
+export const fieldsOfKind = (kind: RecordKind): readonly string[] => Object.keys(schemas[kind].shape)
+
+/**
+ * One field of a record as its kind wants it.
+ *
+ * @throws Refusal `unknown-key` with the fields there are; what `readAs` refuses
+ */
+export function readField(kind: RecordKind, field: string, raw: unknown, path: string): Fact {
+  const shape = schemas[kind].shape as { readonly [field: string]: z.ZodType<Fact> }
+  if (!Object.hasOwn(shape, field)) throw new Refusal('unknown-key', { field: path, given: field, needed: fieldsOfKind(kind) })
+  return readAs(shape[field]!, raw, path)
+}
 
 /** The first change of a record: it brings every field. */
 export function firstChange<Kind extends RecordKind>(kind: Kind, record: string, fields: FieldsOf[Kind], by: By): Change {

@@ -1,8 +1,6 @@
-import type { Change, Clash, RecordKind } from '#model/change.ts'
-import { readAs } from '#model/read-as.ts'
-import { fieldSchemas } from '#model/record-fields.ts'
-import { type Fact, Refusal } from '#model/refusal.ts'
-import type { z } from 'zod'
+import { type Change, type Clash, type RecordKind, recordKinds } from '#model/change.ts'
+import { fieldsOfKind, readField } from '#model/record-fields.ts'
+import { Refusal } from '#model/refusal.ts'
 import { canonical, freshOf } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/open.ts'
 import { inPortions, putRecords, type Standing } from '#store/records.ts'
@@ -47,7 +45,7 @@ export async function applyChanges(store: Store, changes: readonly Change[]): Pr
 /** Every pair of changes that did not see each other and wanted different values, until a later change follows both. */
 export async function clashesOf(store: Store): Promise<Clash[]> {
   const clashing: RecordName[] = []
-  for (const kind of Object.keys(fieldSchemas) as RecordKind[]) {
+  for (const kind of recordKinds) {
     const rows = await store.db.selectFrom(kind as 'bar').select('id').where('shop', '=', store.shop).where('clashes', '>', 0).orderBy('id').execute()
     clashing.push(...rows.map((row) => ({ kind, record: row.id })))
   }
@@ -63,12 +61,10 @@ export async function changesOf(store: Store, kind: RecordKind, record: string):
 
 /** The fields of a change, each read by the schema of its kind. */
 function fieldsOf(change: Change, path: string): Change['fields'] {
-  const shape = fieldSchemas[change.kind].shape as { readonly [field: string]: z.ZodType<Fact> }
   if (change.kind === 'shop' && change.record !== 'shop') throw new Refusal('value-not-allowed', { field: 'record', given: change.record, needed: 'shop' })
   return Object.fromEntries(Object.entries(change.fields).map(([field, { value, saw }]) => {
-    if (!Object.hasOwn(shape, field)) throw new Refusal('unknown-key', { field: `${path}.${field}`, given: field, needed: Object.keys(shape) })
     if (saw.includes(change.id)) throw new Refusal('saw-in-circle', { field: `${path}.${field}`, given: change.id })
-    return [field, { value: readAs(shape[field]!, value, `${path}.${field}`), saw }]
+    return [field, { value: readField(change.kind, field, value, `${path}.${field}`), saw }]
   }))
 }
 
@@ -105,7 +101,7 @@ async function layTogether(store: Store, names: readonly RecordName[]): Promise<
 async function materialise(store: Store, laid: readonly Laid[], sent: readonly Change[]): Promise<(Standing & { readonly kind: RecordKind })[]> {
   const records = laid.map(({ kind, record, standing }) => {
     const at = sent.findIndex((change) => change.kind === kind && change.record === record)
-    for (const field of Object.keys(fieldSchemas[kind].shape)) {
+    for (const field of fieldsOfKind(kind)) {
       if (standing.has(field)) continue
       const path = `changes[${at}].fields.${field}`
       if (sent[at]!.fields[field]) throw new Refusal('saw-in-circle', { field: path, given: sent[at]!.id })

@@ -1,4 +1,4 @@
-import { CompiledQuery, type DatabaseConnection, SqliteDialect, type SqliteDialectConfig, SqliteDriver, type TransactionSettings } from 'kysely'
+import { CompiledQuery, type DatabaseConnection, SqliteAdapter, SqliteDialect, type SqliteDialectConfig, SqliteDriver, type TransactionSettings } from 'kysely'
 
 /**
  * SQLite whose writing transactions take the write lock at their start.
@@ -16,6 +16,17 @@ export class ImmediateDialect extends SqliteDialect {
 
   override createDriver(): SqliteDriver {
     return new ImmediateDriver(this.#config)
+  }
+
+  override createAdapter(): SqliteAdapter {
+    return new WholeMigrations()
+  }
+}
+
+/** SQLite makes tables inside a transaction: migrations run whole or not at all, and two programs that start at once take turns. */
+class WholeMigrations extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true
   }
 }
 

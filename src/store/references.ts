@@ -41,7 +41,7 @@ function referencesOf({ kind, values }: Standing & KindOf): Reference[] {
 
 async function mindCodes(store: Store, records: readonly Standing[]): Promise<void> {
   const borne = new Map<string, string>()
-  for (const { kind, id, code } of await bearersOf(store, records.map((record) => String(record.values['code'])))) {
+  for (const { kind, id, code } of await bearersOf(store, records.map((record) => record.values['code'] as string))) {
     const bearer = `${kind} ${id}`, other = borne.get(code)
     if (other !== undefined && other !== bearer) throw new Refusal('code-used-twice', { field: 'code', given: code })
     borne.set(code, bearer)
