@@ -1,0 +1,22 @@
+import type { Deed } from '#model/deed.ts'
+import type { Facts } from '#model/refusal.ts'
+import type { Told, Unserved } from '#model/setup-record.ts'
+
+/** Something done on this device, on its way to the shop: which door it goes through, and what. */
+export type Entry =
+  | { readonly door: 'deeds'; readonly body: Deed }
+  | { readonly door: 'unserved'; readonly body: readonly Unserved[] }
+  | { readonly door: 'told'; readonly body: readonly Told[] }
+
+/** An entry in the box; `seq` is its place in the order, null until it is written down on the device. */
+export type Waiting = { readonly entry: Entry; readonly seq: number | null }
+
+/** An entry that the shop refused, kept with the reason until a person has seen it. */
+export type Aside = { readonly seq: number; readonly entry: Entry; readonly refusal: { readonly code: string; readonly facts: Facts } }
+
+/** What came of sending one entry. */
+export type Sent =
+  | { readonly came: 'taken' }
+  | { readonly came: 'refused'; readonly code: string; readonly facts: Facts }
+  | { readonly came: 'away' }
+  | { readonly came: 'fault'; readonly id: string }

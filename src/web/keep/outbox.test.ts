@@ -1,0 +1,107 @@
+import { expect, test } from 'vitest'
+import type { Aside, Entry, Sent, Waiting } from '#web/keep/entry.ts'
+import { type Box, outboxOf } from '#web/keep/outbox.ts'
+
+const entry = (record: string): Entry => ({
+  door: 'deeds', body: { changes: [{ id: record, kind: 'slot', record, person: '', device: 'd', atIso: '2025-01-01T00:00:00Z', fields: {} }], checks: [], events: [] },
+})
+const nameOf = (one: Entry): string => (one.door === 'deeds' ? one.body.changes[0]!.record : one.door)
+
+/** A device in memory, a shop that answers as told, and a clock that is moved by hand. */
+function bench(left: readonly Waiting[] = []) {
+  const kept = new Map<number, Entry>(left.map(({ seq, entry: one }) => [seq!, one])), aside = new Map<number, Aside>()
+  const log: string[] = [], pauses: number[] = []
+  let answer: (one: Entry) => Sent = () => ({ came: 'taken' }), due: (() => void)[] = [], seq = kept.size, full = false
+  const box: Box = {
+    add: async (one) => { if (full) throw new Error('the disk is full'); log.push(`write ${nameOf(one)}`); kept.set(seq += 1, one); return seq },
+    all: async () => ({ waiting: [...kept].map(([at, one]) => ({ seq: at, entry: one })), aside: [...aside.values()] }),
+    remove: async (at) => { log.push(`drop ${nameOf(kept.get(at)!)}`); kept.delete(at) },
+    putAside: async (one) => { kept.delete(one.seq); aside.set(one.seq, one) },
+    forgetAside: async (at) => { aside.delete(at) },
+  }
+  const outbox = outboxOf({
+    box, taken: () => {},
+    send: async (one) => { log.push(`send ${nameOf(one)}`); return answer(one) },
+    after: (ms, run) => { pauses.push(ms); due.push(run) },
+  })
+  const settle = async () => { for (let i = 0; i < 60; i += 1) await Promise.resolve() }
+  return {
+    outbox, kept, aside, log, pauses, settle,
+    shop: (next: typeof answer) => { answer = next },
+    tick: async () => { const now = due; due = []; for (const run of now) run(); await settle() },
+    fill: () => { full = true },
+  }
+}
+
+test('an entry is written down before it is sent, and dropped after the answer', async () => {
+  const { outbox, log, kept, settle } = bench()
+  outbox.put(entry('a'))
+  await settle()
+  expect(log).toEqual(['write a', 'send a', 'drop a'])
+  expect(kept.size).toBe(0)
+  expect(outbox.now().waiting).toEqual([])
+})
+
+test('oldest first, what an earlier visit left before what is new', async () => {
+  const { outbox, log, settle } = bench([{ seq: 1, entry: entry('left') }])
+  const opening = outbox.open()
+  await opening
+  outbox.put(entry('a'))
+  outbox.put(entry('b'))
+  await settle()
+  expect(log.filter((line) => line.startsWith('send'))).toEqual(['send left', 'send a', 'send b'])
+})
+
+test('while the shop is away nothing is lost or overtaken, and the pauses grow', async () => {
+  const { outbox, shop, log, kept, pauses, tick, settle } = bench()
+  shop(() => ({ came: 'away' }))
+  outbox.put(entry('a'))
+  outbox.put(entry('b'))
+  await settle()
+  await tick()
+  await tick()
+  expect(outbox.now().trouble).toBe('away')
+  expect(kept.size).toBe(2)
+  expect(log.filter((line) => line.startsWith('send'))).toEqual(['send a', 'send a', 'send a'])
+  expect(pauses).toEqual([1000, 2000, 4000])
+  shop(() => ({ came: 'taken' }))
+  outbox.nudge()
+  await settle()
+  expect(kept.size).toBe(0)
+  expect(outbox.now().trouble).toBeNull()
+})
+
+test('a pause that was cut short by a nudge does not send a second time', async () => {
+  const { outbox, shop, log, tick, settle } = bench()
+  shop(() => ({ came: 'fault', id: 'f1' }))
+  outbox.put(entry('a'))
+  await settle()
+  expect(outbox.now().trouble).toEqual({ fault: 'f1' })
+  shop(() => ({ came: 'taken' }))
+  outbox.nudge()
+  await settle()
+  await tick()
+  expect(log.filter((line) => line === 'send a')).toHaveLength(2)
+})
+
+test('a refused entry is put aside with its reason, and the next one goes', async () => {
+  const { outbox, shop, kept, aside, settle } = bench()
+  shop((one) => (nameOf(one) === 'a' ? { came: 'refused', code: 'unknown-record', facts: { given: 'a' } } : { came: 'taken' }))
+  outbox.put(entry('a'))
+  outbox.put(entry('b'))
+  await settle()
+  expect(outbox.now().aside.map(({ refusal }) => refusal.code)).toEqual(['unknown-record'])
+  expect([kept.size, aside.size]).toEqual([0, 1])
+  outbox.forgetAside(outbox.now().aside[0]!)
+  await settle()
+  expect([outbox.now().aside.length, aside.size]).toEqual([0, 0])
+})
+
+test('a device that keeps nothing still sends, and says so', async () => {
+  const { outbox, fill, log, settle } = bench()
+  fill()
+  outbox.put(entry('a'))
+  await settle()
+  expect(log).toEqual(['send a'])
+  expect(outbox.now()).toMatchObject({ unkept: true, waiting: [] })
+})

@@ -1,0 +1,122 @@
+import type { Aside, Entry, Sent, Waiting } from '#web/keep/entry.ts'
+
+/** Where the outbox is written down on the device. */
+export type Box = {
+  readonly add: (entry: Entry) => Promise<number>
+  readonly all: () => Promise<{ readonly waiting: readonly Waiting[]; readonly aside: readonly Aside[] }>
+  readonly remove: (seq: number) => Promise<void>
+  readonly putAside: (aside: Aside) => Promise<void>
+  readonly forgetAside: (seq: number) => Promise<void>
+}
+
+export type OutboxState = {
+  /** Not yet in the shop, oldest first. */
+  readonly waiting: readonly Waiting[]
+  readonly aside: readonly Aside[]
+  /** What keeps the oldest from being sent: the server is away, or its fault. */
+  readonly trouble: 'away' | { readonly fault: string } | null
+  /** This browser could not write down an entry: it is only in memory. */
+  readonly unkept: boolean
+}
+
+export type Outbox = {
+  readonly now: () => OutboxState
+  readonly onChange: (tell: () => void) => () => void
+  /** Reads what was left on the device by an earlier visit. */
+  readonly open: () => Promise<void>
+  /** Writes an entry down and sends it when its turn comes. Never waits for the server. */
+  readonly put: (entry: Entry) => void
+  /** Tries at once instead of at the end of the pause. */
+  readonly nudge: () => void
+  readonly forgetAside: (aside: Aside) => void
+}
+
+type Ports = {
+  readonly box: Box
+  readonly send: (entry: Entry) => Promise<Sent>
+  /** Called when the shop has an entry, before it leaves the box. */
+  readonly taken: (entry: Entry) => void
+  readonly after: (ms: number, run: () => void) => void
+}
+
+const firstPauseMs = 1000, longestPauseMs = 30_000
+
+/**
+ * What was done here, kept here until the shop has it: written down first, sent oldest first, taken out after the
+ * answer. A refused entry is put aside with its reason and the next one goes; sending twice is harmless, ids are ours.
+ */
+export function outboxOf({ box, send, taken, after }: Ports): Outbox {
+  let state: OutboxState = { waiting: [], aside: [], trouble: null, unkept: false }
+  let sending = false, pauseMs = firstPauseMs, pause = 0
+  let written: Promise<unknown> = Promise.resolve()
+  const listeners = new Set<() => void>()
+  const set = (part: Partial<OutboxState>) => { state = { ...state, ...part }; for (const tell of listeners) tell() }
+  const without = (gone: Waiting) => state.waiting.filter((other) => other.entry !== gone.entry)
+
+  /** A write that this browser cannot make does not stop the work; the person is told that it is kept in memory only. */
+  const write = (what: () => Promise<unknown>) => {
+    written = written.then(what).catch(() => set({ unkept: true }))
+    return written
+  }
+
+  async function sendAll(): Promise<void> {
+    if (sending) return
+    sending = true
+    pause += 1
+    try {
+      await written
+      while (state.waiting.length > 0) {
+        const oldest = state.waiting[0]!
+        const sent = await send(oldest.entry)
+        if (sent.came === 'away') return tryLater('away')
+        if (sent.came === 'fault') return tryLater({ fault: sent.id })
+        await (sent.came === 'taken' ? settle(oldest) : setAside(oldest, sent))
+        pauseMs = firstPauseMs
+      }
+      set({ trouble: null })
+    } finally { sending = false }
+  }
+
+  async function settle(done: Waiting): Promise<void> {
+    taken(done.entry)
+    set({ waiting: without(done), trouble: null })
+    if (done.seq !== null) await write(() => box.remove(done.seq!))
+    await written
+  }
+
+  async function setAside(refused: Waiting, { code, facts }: Sent & { came: 'refused' }): Promise<void> {
+    const aside: Aside = { seq: refused.seq ?? -1 - state.aside.length, entry: refused.entry, refusal: { code, facts } }
+    set({ waiting: without(refused), aside: [...state.aside, aside], trouble: null })
+    await write(() => box.putAside(aside))
+  }
+
+  function tryLater(trouble: OutboxState['trouble']): void {
+    set({ trouble })
+    const mine = pause
+    after(pauseMs, () => { if (mine === pause) void sendAll() })
+    pauseMs = Math.min(pauseMs * 2, longestPauseMs)
+  }
+
+  return {
+    now: () => state,
+    onChange: (tell) => { listeners.add(tell); return () => listeners.delete(tell) },
+    async open() {
+      const reading = box.all().then((left) => set({ waiting: [...left.waiting, ...state.waiting], aside: left.aside }))
+      await reading.catch(() => set({ unkept: true }))
+      void sendAll()
+    },
+    put(entry) {
+      set({ waiting: [...state.waiting, { entry, seq: null }] })
+      void write(async () => {
+        const seq = await box.add(entry)
+        set({ waiting: state.waiting.map((other) => (other.entry === entry ? { entry, seq } : other)) })
+      })
+      void sendAll()
+    },
+    nudge: () => { pauseMs = firstPauseMs; void sendAll() },
+    forgetAside(aside) {
+      set({ aside: state.aside.filter((other) => other !== aside) })
+      void write(() => box.forgetAside(aside.seq))
+    },
+  }
+}

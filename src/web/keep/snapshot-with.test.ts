@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest'
+import type { Change } from '#model/change.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import type { Entry } from '#web/keep/entry.ts'
+import { openClashes } from '#web/keep/open-clashes.ts'
+import { snapshotWith } from '#web/keep/snapshot-with.ts'
+
+const atIso = '2025-01-01T00:00:00Z'
+const units = { length: 'mm', decimalMark: '.', words: 'US' } as const
+const empty: ShopSnapshot = {
+  shop: { id: 'shop', saw: {}, name: '', units, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, demo: false },
+  people: [], vises: [], slots: [], mates: [], bars: [], checks: [], events: [], parts: [], setups: [],
+}
+const change = (id: string, fields: Change['fields']): Change => ({ id, kind: 'slot', record: 's', person: 'A', device: 'd', atIso, fields })
+const deed = (...changes: Change[]): Entry => ({ door: 'deeds', body: { changes, checks: [], events: [] } })
+const after = (...changes: Change[]) => changes.reduce((shop, one) => snapshotWith(shop, deed(one)), empty)
+const first = change('c1', { name: { value: 'B4', saw: [] }, code: { value: 'ABCD2345', saw: [] } })
+
+test('a new record stands at once, with the change each field came from', () => {
+  expect(after(first).slots).toEqual([{ id: 's', name: 'B4', code: 'ABCD2345', saw: { name: ['c1'], code: ['c1'] } }])
+})
+
+test('a change that saw what stands follows it, whatever the ids', () => {
+  const { slots } = after(first, change('a0', { name: { value: 'B5', saw: ['c1'] } }))
+  expect(slots[0]).toMatchObject({ name: 'B5', saw: { name: ['a0'] } })
+})
+
+test('of two changes that did not see each other the greater id stands in either order, and the clash is open until followed', () => {
+  const low = change('d1', { name: { value: 'low', saw: ['c1'] } }), high = change('d2', { name: { value: 'high', saw: ['c1'] } })
+  for (const order of [[low, high], [high, low]]) {
+    const shop = after(first, ...order)
+    expect(shop.slots[0]!.name).toBe('high')
+    expect(openClashes(shop)).toEqual([{ kind: 'slot', record: 's', field: 'name' }])
+    const settled = snapshotWith(shop, deed(change('a1', { name: { value: 'low', saw: ['d1', 'd2'] } })))
+    expect(settled.slots[0]!.name).toBe('low')
+    expect(openClashes(settled)).toEqual([])
+  }
+})
+
+test('an entry that is in already changes nothing', () => {
+  expect(after(first, first)).toEqual(after(first))
+})

@@ -1,0 +1,43 @@
+import { sayRefusal } from '#words/say-refusal.ts'
+import { openClashes } from '#web/keep/open-clashes.ts'
+import { Sheet } from '#web/parts/sheet.tsx'
+import { ClashChoice } from '#web/shell/clash-choice.tsx'
+import { sayEntry } from '#web/shell/say-entry.ts'
+import { outbox, useShop } from '#web/shop-store.ts'
+import { useUnits } from '#web/units.ts'
+
+/** Everything between this device and the shop: what was refused, what two people both changed, what still waits. */
+export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
+  const { shop, server, outbox: { waiting, aside, trouble, unkept } } = useShop(), units = useUnits()
+  return (
+    <Sheet title="Saved" onClose={onClose}>
+      {unkept ? <p className="status--danger">This browser keeps nothing on the device (a private window, or a full disk). What waits below is lost if this page is closed.</p> : null}
+      {aside.map((one) => (
+        <section key={one.seq} className="boxed">
+          <h3>Not taken by the shop</h3>
+          <p className="name-text">{sayEntry(one.entry, shop)}</p>
+          <p className="status--danger name-text">{sayRefusal(one.refusal, units)}</p>
+          <button type="button" className="press" onClick={() => outbox.forgetAside(one)}>Seen, put it away</button>
+        </section>
+      ))}
+      {shop ? openClashes(shop).map((clash) => <ClashChoice key={`${clash.record} ${clash.field}`} clash={clash} />) : null}
+      {waiting.length > 0 ? (
+        <section>
+          <h3>On this device, not yet in the shop</h3>
+          <ul className="rows">{waiting.map(({ entry }, at) => <li key={at} className="name-text">{sayEntry(entry, shop)}</li>)}</ul>
+          <p className="small">{sayTrouble(trouble)}</p>
+          <button type="button" className="press" onClick={() => outbox.nudge()}>Try now</button>
+        </section>
+      ) : (
+        <p>{server === 'here' ? 'Everything done here is in the shop.'
+          : 'Everything done here is in the shop. Its server does not answer just now; go on working, what you do is kept on this device.'}</p>
+      )}
+    </Sheet>
+  )
+}
+
+function sayTrouble(trouble: ReturnType<typeof outbox.now>['trouble']): string {
+  if (trouble === null) return 'Being sent.'
+  if (trouble === 'away') return 'The shop’s server does not answer. It is tried again by itself; nothing is lost meanwhile.'
+  return `The shop’s server failed (${trouble.fault} in its log). It is tried again by itself; nothing is lost meanwhile.`
+}

@@ -1,0 +1,38 @@
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import type { Entry } from '#web/keep/entry.ts'
+
+/** What an entry is about, in a few words: `bar 35 C: thickness, slot`; of a new record all its fields. */
+export function sayEntry(entry: Entry, shop: ShopSnapshot | null): string {
+  switch (entry.door) {
+    case 'deeds': return [
+      ...entry.body.changes.map(({ kind, record, fields }) => `${nameOfRecord(kind, record, shop)}: ${Object.keys(fields).map(plain).join(', ')}`),
+      ...entry.body.checks.map(({ readings }) => `heights of ${barNames(readings.map(({ bar }) => bar), shop)}`),
+      ...entry.body.events.map(({ kind, bar }) => `${barNames([bar], shop)}: ${kind}`),
+    ].join('; ')
+    case 'unserved': return 'a question that nothing served'
+    case 'told': return 'a printed setup sheet'
+  }
+}
+
+export function nameOfRecord(kind: string, id: string, shop: ShopSnapshot | null): string {
+  switch (kind) {
+    case 'shop': return 'shop'
+    case 'bar': return `bar ${barNames([id], shop)}`
+    case 'vise': return `vise ${shop?.vises.find((one) => one.id === id)?.name ?? '?'}`
+    case 'slot': return `slot ${shop?.slots.find((one) => one.id === id)?.name ?? '?'}`
+    case 'mates': return `mates ${shop?.mates.find((one) => one.id === id)?.name ?? '?'}`
+    case 'part': return `part ${shop?.parts.find((one) => one.id === id)?.name ?? '?'}`
+    case 'setup': return `setup ${shop?.setups.find((one) => one.id === id)?.title ?? '?'}`
+    case 'person': return `person ${shop?.people.find((one) => one.id === id)?.initials ?? '?'}`
+    default: return kind
+  }
+}
+
+/** A field's key as words: `thicknessMm` → `thickness`, `fittedJawSetId` → `fitted jaw set`. */
+export function plain(field: string): string {
+  return field.replace(/(Mm|Um|Id|Iso)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+}
+
+function barNames(ids: readonly string[], shop: ShopSnapshot | null): string {
+  return [...new Set(ids)].map((id) => shop?.bars.find((one) => one.id === id)?.name || '?').join(', ')
+}

@@ -1,0 +1,102 @@
+import { useSyncExternalStore } from 'react'
+import { Refusal } from '#model/refusal.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { ask, Away, Fault } from '#web/api.ts'
+import type { Entry, Sent } from '#web/keep/entry.ts'
+import { keepSnapshot, keptSnapshot, localBox } from '#web/keep/local-db.ts'
+import { type OutboxState, outboxOf } from '#web/keep/outbox.ts'
+import { snapshotWith } from '#web/keep/snapshot-with.ts'
+
+/** The shop as this device knows it, with all that was done here already in it. */
+export type ShopState = {
+  /** Null: nothing was ever heard of this shop, `server` says why. */
+  readonly shop: ShopSnapshot | null
+  readonly server: 'asking' | 'here' | 'away' | { readonly fault: string }
+  readonly outbox: OutboxState
+}
+
+const refreshMs = 15_000
+const listeners = new Set<() => void>()
+const otherTabs = new BroadcastChannel('twinrest')
+
+/** What the shop last told, and what of ours it has taken since. */
+let told: ShopSnapshot | null = null
+let server: ShopState['server'] = 'asking'
+
+export const outbox = outboxOf({
+  box: localBox,
+  send,
+  taken(entry) {
+    if (told !== null) setTold(snapshotWith(told, entry))
+    void refresh()
+  },
+  after: (ms, run) => { setTimeout(run, ms) },
+})
+
+let state: ShopState = { shop: null, server, outbox: outbox.now() }
+outbox.onChange(show)
+
+export function shopNow(): ShopState {
+  return state
+}
+
+export function useShop(): ShopState {
+  return useSyncExternalStore((tell) => { listeners.add(tell); return () => listeners.delete(tell) }, shopNow)
+}
+
+/** What is on the device first, then the server, and from then on whatever is new as long as somebody looks. */
+export async function openShop(): Promise<void> {
+  const kept = await keptSnapshot().catch(() => null)
+  if (told === null && kept !== null) { told = kept; show() }
+  await outbox.open()
+  await refresh()
+  const look = () => { if (document.visibilityState === 'visible') { outbox.nudge(); void refresh() } }
+  setInterval(look, refreshMs)
+  addEventListener('online', look)
+  document.addEventListener('visibilitychange', look)
+  otherTabs.addEventListener('message', () => void refresh())
+}
+
+let asked = 0
+/** Asks the server for the shop. An answer that was overtaken by a later question is dropped. */
+export async function refresh(): Promise<void> {
+  asked += 1
+  const mine = asked
+  try {
+    const snapshot = await ask<ShopSnapshot>('/api/shop')
+    if (mine !== asked) return
+    server = 'here'
+    setTold(snapshot)
+  } catch (error) {
+    if (mine !== asked) return
+    server = error instanceof Fault ? { fault: error.id } : 'away'
+    show()
+    if (!(error instanceof Fault || error instanceof Away)) throw error
+  }
+}
+
+function setTold(snapshot: ShopSnapshot): void {
+  told = snapshot
+  show()
+  keepSnapshot(snapshot).catch(() => { /* The next answer is kept or not in the same way; the outbox tells the person. */ })
+}
+
+function show(): void {
+  const now = outbox.now()
+  const shop = told === null ? null : now.waiting.reduce((shop, { entry }) => snapshotWith(shop, entry), told)
+  state = { shop, server, outbox: now }
+  for (const tell of listeners) tell()
+}
+
+async function send({ door, body }: Entry): Promise<Sent> {
+  try {
+    await ask(`/api/${door}`, body)
+    otherTabs.postMessage('taken')
+    return { came: 'taken' }
+  } catch (error) {
+    if (error instanceof Refusal) return { came: 'refused', code: error.code, facts: error.facts }
+    if (error instanceof Fault) return { came: 'fault', id: error.id }
+    if (error instanceof Away) return { came: 'away' }
+    throw error
+  }
+}

@@ -1,0 +1,61 @@
+import type { BarEvent } from '#model/bar-event.ts'
+import type { Change, RecordKind, Saw } from '#model/change.ts'
+import type { Check } from '#model/check.ts'
+import type { FieldsOf } from '#model/record-fields.ts'
+import type { Fact } from '#model/refusal.ts'
+import type { Told, Unserved } from '#model/setup-record.ts'
+import { deviceNow } from '#web/device.ts'
+import { recordIn } from '#web/keep/snapshot-with.ts'
+import { newId, nowIso } from '#web/new-id.ts'
+import { outbox, shopNow } from '#web/shop-store.ts'
+
+/** What the writer stamps on by itself: the id, who, on which device, when. */
+type Stamp = 'id' | 'person' | 'device' | 'atIso'
+
+/** One edit of one record: some of its fields, or all of them where it is new (`newId()`). */
+export type Edit = { [K in RecordKind]: { readonly kind: K; readonly record: string; readonly fields: Partial<FieldsOf[K]> } }[RecordKind]
+
+export type Doing = {
+  readonly edits?: readonly Edit[]
+  readonly checks?: readonly Omit<Check, Stamp>[]
+  readonly events?: readonly Omit<BarEvent, Stamp>[]
+}
+
+/**
+ * Writes down one thing a person did; it goes to the shop whole or not at all.
+ *
+ * Each field carries what was seen in it here, so that two people who edit at once find out.
+ *
+ * @returns the ids of the events, for taking them back
+ */
+export function writeDeed({ edits = [], checks = [], events = [] }: Doing): readonly string[] {
+  const body = {
+    changes: edits.filter(({ fields }) => Object.keys(fields).length > 0).map(changeFrom),
+    checks: checks.map((check) => ({ ...check, ...stamp() })),
+    events: events.map((event) => ({ ...event, ...stamp() })),
+  }
+  if (body.changes.length + body.checks.length + body.events.length > 0) outbox.put({ door: 'deeds', body })
+  return body.events.map(({ id }) => id)
+}
+
+/** A complete question that nothing served. Its id is made by the asker, so that a question counts once a day. */
+export function writeUnserved(unserved: Omit<Unserved, Exclude<Stamp, 'id'>>): void {
+  outbox.put({ door: 'unserved', body: [{ ...unserved, ...stamp(), id: unserved.id }] })
+}
+
+export function writeTold(told: Omit<Told, Stamp>): void {
+  outbox.put({ door: 'told', body: [{ ...told, ...stamp() }] })
+}
+
+function changeFrom({ kind, record, fields }: Edit): Change {
+  const { shop } = shopNow()
+  const saw: Saw = (shop && recordIn(shop, kind, record)?.saw) ?? {}
+  const sent: Change['fields'] = {}
+  for (const [field, value] of Object.entries(fields)) sent[field] = { value: value as Fact, saw: [...saw[field] ?? []] }
+  return { kind, record, ...stamp(), fields: sent }
+}
+
+function stamp(): Pick<Check, Stamp> {
+  const { id: device, person } = deviceNow()
+  return { id: newId(), person: person?.initials ?? '', device, atIso: nowIso() }
+}

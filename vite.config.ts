@@ -1,0 +1,11 @@
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vite'
+import { serviceWorker } from './vite.sw.ts'
+
+export default defineConfig({
+  root: 'src/web',
+  plugins: [react(), serviceWorker('src/web/sw.js', ['icon.svg', 'app.webmanifest'])],
+  worker: { format: 'es' },
+  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+  server: { proxy: { '/api': 'http://127.0.0.1:4173' } },
+})
