@@ -39,7 +39,7 @@ export class RawObject {
   /** A number, or the one word that may stand in its place. */
   numberOrWord<Word extends string>(key: string, word: Word, other: number | Word): number | Word {
     if (!this.has(key)) return other
-    return this.#own.get(key) === word ? word : this.#numberAt(key, longestMm, ['number', word])
+    return this.#own.get(key) === word ? word : this.#numberAt(key, longestMm, ['a number', word])
   }
 
   /** A whole number from 0, if given. */
@@ -47,7 +47,7 @@ export class RawObject {
     if (!this.has(key)) return other
     const value = this.#own.get(key)
     if (typeof value === 'number' && Number.isInteger(value) && value >= 0) return value
-    this.#complaints.add('not-a-number', this.#pathOf(key), value, 'whole number from 0')
+    this.#complaints.add('not-a-number', this.#pathOf(key), value, 'a whole number from 0')
     return other
   }
 
@@ -71,13 +71,13 @@ export class RawObject {
   /** Free text such as an id, which has to be there and must not be empty. */
   text(key: string): string {
     const value = this.has(key) ? this.#own.get(key) : undefined
-    return typeof value === 'string' && value !== '' ? value : this.#missing(key, 'text', '')
+    return typeof value === 'string' && value !== '' ? value : this.#missing(key, 'a text', '')
   }
 
   /** An object that has to be there; null where it is not, and nothing inside it is then complained about. */
   object<Value>(key: string, read: (object: RawObject) => Value): Value | null {
     if (this.has(key)) return this.#objectAt(key, this.#own.get(key), read)
-    return this.#missing(key, 'object', null)
+    return this.#missing(key, 'an object', null)
   }
 
   objectOr<Value, Other>(key: string, read: (object: RawObject) => Value, other: Other): Value | Other {
@@ -108,7 +108,7 @@ export class RawObject {
     if (!this.has(key)) return other
     return this.#valuesAt(key, true, Infinity, (path, value) => {
       if (typeof value === 'string') return value
-      return this.#missing(path, 'text', null, value)
+      return this.#missing(path, 'a text', null, value)
     })
   }
 
@@ -116,7 +116,7 @@ export class RawObject {
   pairsOr<Other>(key: string, other: Other, most: number): readonly (readonly [number, number])[] | Other {
     if (!this.has(key)) return other
     return this.#valuesAt(key, true, Infinity, (path, value): readonly [number, number] | null => {
-      if (!Array.isArray(value) || value.length !== 2) return this.#missing(path, 'pair of numbers', null, value)
+      if (!Array.isArray(value) || value.length !== 2) return this.#missing(path, 'a pair of numbers', null, value)
       return [this.#numberFrom(`${path}[0]`, value[0], most), this.#numberFrom(`${path}[1]`, value[1], most)]
     })
   }
@@ -132,7 +132,7 @@ export class RawObject {
 
   #numberFrom(key: string, value: unknown, most: number, needed: string | readonly string[] = 'number'): number {
     if (typeof value !== 'number' || !Number.isFinite(value)) this.#complaints.add('not-a-number', this.#pathOf(key), value, needed)
-    else if (Math.abs(value) > most) this.#complaints.add('too-large', this.#pathOf(key), value, most)
+    else if (Math.abs(value) > most) this.#complaints.add('too-large', this.#pathOf(key), value, key.endsWith('Mm') ? { mostMm: most } : { most })
     else return value
     return NaN
   }
@@ -144,7 +144,7 @@ export class RawObject {
   }
 
   #objectAt<Value>(key: string, value: unknown, read: (object: RawObject) => Value): Value | null {
-    if (typeof value !== 'object' || value === null || Array.isArray(value)) return this.#missing(key, 'object', null, value)
+    if (typeof value !== 'object' || value === null || Array.isArray(value)) return this.#missing(key, 'an object', null, value)
     const object = new RawObject(this.#complaints, this.#pathOf(key), value), result = read(object)
     object.close()
     return result
@@ -152,8 +152,8 @@ export class RawObject {
 
   #valuesAt<Value>(key: string, needed: boolean, most: number, read: (path: string, value: unknown) => Value | null): Value[] {
     const value = this.has(key) ? this.#own.get(key) : undefined
-    if (value === undefined) return needed ? this.#missing(key, 'list', []) : []
-    if (!Array.isArray(value)) return this.#missing(key, 'list', [], value)
+    if (value === undefined) return needed ? this.#missing(key, 'a list', []) : []
+    if (!Array.isArray(value)) return this.#missing(key, 'a list', [], value)
     if (value.length > most) this.#complaints.add('too-many', this.#pathOf(key), value.length, most)
     const values: Value[] = []
     for (let k = 0; k < value.length; k += 1) {

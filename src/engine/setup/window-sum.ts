@@ -1,4 +1,5 @@
-import type { AtSeat, Window } from '#model/setup.ts'
+import type { Hole } from '#model/cut.ts'
+import type { AtSeat, LowReason, Window } from '#model/setup.ts'
 import type { Sum } from '#model/sum.ts'
 import { deepestOverJawMm, furthestBelowMm, isMilled, reachBelowMm, tipLengthMm } from '#engine/setup/reach.ts'
 import { grippingJawMm, lowLimitsOf, type WindowQuestion } from '#engine/setup/window.ts'
@@ -11,8 +12,7 @@ export function sumOfWindow(question: WindowQuestion, window: Window): readonly 
   const round = part.shape === 'round', { maxSeatMmByGrip, maxSeatMmByThickness } = window.stickOut
   const { lowMm, highMm, gripWishMm } = window
   return [
-    ...lowSums(question),
-    sum('low-end', 'lowMm', lowMm, { ...limitInputs(question), bedMm: 0 }, rules),
+    ...lowSums(question, window.lowBecause),
     ...(round || wishes.gripMm !== 'auto' ? [] : [sum('grip-auto', 'gripWishMm', gripWishMm, { heightMm, depthMm: deepestOverJawMm(question.cuts) ?? 0 }, rules)]),
     round
       ? sum('high-contact-line', 'highMm', highMm, { jawHeightMm: gripJawMm, gripLineMm: wishes.gripLineMm, diameterMm: heightMm }, geometry)
@@ -43,30 +43,26 @@ export function sumOfAtSeat({ vise, part, cuts }: WindowQuestion, seatMm: number
 const sum = (formula: string, name: string, value: number | null, inputs: Sum['inputs'], sources: readonly string[]): Sum =>
   ({ formula, result: { name, value }, inputs, sources })
 
-function limitInputs(question: WindowQuestion): Sum['inputs'] {
-  const limits = lowLimitsOf(question)
-  return { cutterOverJawMm: limits['cutter-over-jaw'], drillTipMm: limits['drill-tip'], throughCutMm: limits['through-cut'] }
+/** The limits of the low end, each by the cut that sets it; the one that decides gives `lowMm`. */
+function lowSums(question: WindowQuestion, because: LowReason): readonly Sum[] {
+  const { vise, part, cuts, wishes } = question, limits = lowLimitsOf(question)
+  const limit = (reason: Exclude<LowReason, 'bed'>, name: string, inputs: Sum['inputs']) =>
+    sum(`low-${reason}`, because === reason ? 'lowMm' : name, limits[reason], inputs, rules)
+  const hole = deepest(cuts.filter((cut) => cut.kind === 'hole'), part.heightMm), milled = deepest(cuts.filter(isMilled), part.heightMm)
+  return [
+    ...(limits['cutter-over-jaw'] === null ? [] : [limit('cutter-over-jaw', 'cutterOverJawMm',
+      { jawHeightMm: vise.jawHeightMm, depthMm: deepestOverJawMm(cuts), airMm: wishes.airMm, heightMm: part.heightMm })]),
+    ...(hole ? [tipSum(hole), limit('drill-tip', 'drillTipMm', { tipMm: tipLengthMm(hole), runThroughMm: hole.runThroughMm, bedAirMm: wishes.bedAirMm })] : []),
+    ...(milled ? [limit('through-cut', 'throughCutMm', { runThroughMm: milled.runThroughMm, bedAirMm: wishes.bedAirMm })] : []),
+    ...(because === 'bed' ? [sum('low-bed', 'lowMm', 0, { bedMm: 0 }, rules)] : []),
+  ]
 }
 
-/** The limits of the low end, each by the cut that sets it. */
-function lowSums(question: WindowQuestion): readonly Sum[] {
-  const { vise, part, cuts, wishes } = question, limits = lowLimitsOf(question), cutterMm = limits['cutter-over-jaw']
-  const sums: Sum[] = []
-  if (cutterMm !== null) {
-    sums.push(sum('low-cutter-over-jaw', 'cutterOverJawMm', cutterMm,
-      { jawHeightMm: vise.jawHeightMm, depthMm: deepestOverJawMm(cuts), airMm: wishes.airMm, heightMm: part.heightMm }, rules))
-  }
-  const holes = cuts.filter((cut) => cut.kind === 'hole'), hole = deepest(holes, part.heightMm)
-  if (hole) {
-    const tipMm = tipLengthMm(hole), tap = hole.tool === 'tap'
-    const inputs = hole.tool === 'drill' ? { diameterMm: hole.diameterMm, pointAngleDeg: hole.pointAngleDeg }
-      : tap ? { leadThreads: hole.leadThreads, pitchMm: hole.pitchMm ?? null } : { tool: hole.tool }
-    sums.push(sum(`tip-${hole.tool}`, 'tipMm', tipMm, inputs, hole.tool === 'drill' ? geometry : tap ? taps : rules))
-    sums.push(sum('low-drill-tip', 'drillTipMm', limits['drill-tip'], { tipMm, runThroughMm: hole.runThroughMm, bedAirMm: wishes.bedAirMm }, rules))
-  }
-  const milled = deepest(cuts.filter(isMilled), part.heightMm)
-  if (milled) sums.push(sum('low-through-cut', 'throughCutMm', limits['through-cut'], { runThroughMm: milled.runThroughMm, bedAirMm: wishes.bedAirMm }, rules))
-  return sums
+function tipSum(hole: Hole): Sum {
+  const { tool, diameterMm, pointAngleDeg, leadThreads, pitchMm = null } = hole, tipMm = tipLengthMm(hole)
+  if (tool === 'drill') return sum('tip-drill', 'tipMm', tipMm, { diameterMm, pointAngleDeg }, geometry)
+  if (tool === 'tap') return sum('tip-tap', 'tipMm', tipMm, { leadThreads, pitchMm }, taps)
+  return sum('tip-ream', 'tipMm', tipMm, { tipMm }, rules)
 }
 
 /** The cut that reaches furthest below the part, if any comes out there. */
