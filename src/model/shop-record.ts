@@ -28,6 +28,12 @@ export const shopFieldsSchema = z.strictObject({
 export type ShopFields = z.infer<typeof shopFieldsSchema>
 export type ShopRecord = Kept<ShopFields>
 
+/** A shop before anybody has set anything. The limits are common practice, no source. */
+export const newShop: ShopFields = {
+  name: '', units: { length: 'mm', decimalMark: '.', words: 'US' }, paper: 'A4',
+  limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, demo: false,
+}
+
 /** A person; the id is made on a device, the initials are what is tapped. `units` null: the shop's. */
 export const personFieldsSchema = z.strictObject({ initials: z.string().min(1).max(8), units: unitsSchema.nullable() })
 export type PersonFields = z.infer<typeof personFieldsSchema>

@@ -2,7 +2,7 @@ import { type Change, type Clash, type RecordKind, recordKinds } from '#model/ch
 import { fieldsOfKind, readField } from '#model/record-fields.ts'
 import { Refusal } from '#model/refusal.ts'
 import { canonical, freshOf } from '#store/canonical.ts'
-import { inTransaction, type Store } from '#store/open.ts'
+import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, putRecords, type Standing } from '#store/records.ts'
 import { mindReferences } from '#store/references.ts'
 import type { ChangeRow } from '#store/schema.ts'

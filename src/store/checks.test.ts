@@ -3,7 +3,8 @@ import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { addCheck, addChecks, checksOf } from '#store/checks.ts'
 import { barFields, byFrom, stated } from '#store/example-records.ts'
-import { openStore, type Store } from '#store/open.ts'
+import { openStore } from '#store/open.ts'
+import type { Store } from '#store/store.ts'
 
 let store: Store
 beforeEach(async () => {

@@ -1,7 +1,7 @@
 import type { Check } from '#model/check.ts'
 import { Refusal } from '#model/refusal.ts'
 import { freshOf } from '#store/canonical.ts'
-import { inTransaction, type Store } from '#store/open.ts'
+import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, knownOf } from '#store/records.ts'
 
 /** Puts one check on the shelf as typed, all or none. Whoever sends it makes the id, so sending again changes nothing. */

@@ -2,7 +2,7 @@ import type { Deed } from '#model/deed.ts'
 import { addChecks } from '#store/checks.ts'
 import { type Applied, applyChanges } from '#store/changes.ts'
 import { addEvents } from '#store/events.ts'
-import { inTransaction, type Store } from '#store/open.ts'
+import { inTransaction, type Store } from '#store/store.ts'
 
 /** One thing a person did, whole or not at all: its changes, then the heights and events that name its bars. */
 export function keepDeed(store: Store, deed: Deed): Promise<Applied> {

@@ -1,7 +1,7 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import { Refusal } from '#model/refusal.ts'
 import { freshOf } from '#store/canonical.ts'
-import { inTransaction, type Store } from '#store/open.ts'
+import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, knownOf } from '#store/records.ts'
 
 export const addEvent = (store: Store, event: BarEvent): Promise<void> => addEvents(store, [event])

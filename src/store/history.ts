@@ -4,7 +4,7 @@ import { Refusal } from '#model/refusal.ts'
 import { changesOf } from '#store/changes.ts'
 import { checksOf } from '#store/checks.ts'
 import { eventsOf } from '#store/events.ts'
-import { atOneMoment, type Store } from '#store/open.ts'
+import { atOneMoment, type Store } from '#store/store.ts'
 import { type FieldStanding, standingOf } from '#store/standing.ts'
 import { toldOf } from '#store/told.ts'
 

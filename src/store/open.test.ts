@@ -4,9 +4,11 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { firstChange } from '#model/record-fields.ts'
+import { newShop } from '#model/shop-record.ts'
 import { applyChanges } from '#store/changes.ts'
 import { barFields, byFrom } from '#store/example-records.ts'
-import { atOneMoment, databaseFile, inTransaction, openStore } from '#store/open.ts'
+import { databaseFile, openStore } from '#store/open.ts'
+import { atOneMoment, inTransaction } from '#store/store.ts'
 import { recordsOf } from '#store/records.ts'
 import { columnsOf } from '#store/schema.ts'
 
@@ -25,6 +27,14 @@ test('a data folder that is not there is made, and what was written is there aga
   const again = await openStore(deep)
   expect(await recordsOf(again, 'bar')).toMatchObject([{ id: 'bar1', code: 'ABCD2345' }])
   await again.close()
+})
+
+test('a new shop has its record with settings, made once', async () => {
+  await (await openStore(folder)).close()
+  const store = await openStore(folder)
+  expect(await recordsOf(store, 'shop')).toMatchObject([{ id: 'shop', ...newShop }])
+  expect(await store.db.selectFrom('change').select('id').execute()).toEqual([{ id: 'first-start' }])
+  await store.close()
 })
 
 test('the database keeps every commit, minds references and lies in a write-ahead log', async () => {

@@ -6,13 +6,8 @@ import { Refusal } from '#model/refusal.ts'
 import { ImmediateDialect } from '#store/immediate.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
 import type { Tables } from '#store/schema.ts'
-
-/** An open shop database. `shop` names whose rows are meant: one shop for now, written into every row from the start. */
-export type Store = {
-  readonly db: Kysely<Tables>
-  readonly shop: string
-  readonly close: () => Promise<void>
-}
+import { startShop } from '#store/start-shop.ts'
+import type { Store } from '#store/store.ts'
 
 export const databaseFile = 'shop.sqlite'
 
@@ -31,23 +26,13 @@ export async function openStore(folder: string): Promise<Store> {
     const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: keepingStatements(raw) }) })
     const { error } = await new Migrator({ db, provider: { getMigrations: async () => ({ ...migrations }) } }).migrateToLatest()
     if (error) throw error
-    return { db, shop: 'shop', close: () => db.destroy() }
+    const store: Store = { db, shop: 'shop', close: () => db.destroy() }
+    await startShop(store)
+    return store
   } catch (error) {
     raw.close()
     throw refusalFrom(error, file, folder)
   }
-}
-
-/** Several writes as one: all or none. Inside another such call it is part of that one. */
-export function inTransaction<Result>(store: Store, work: (tx: Store) => Promise<Result>): Promise<Result> {
-  if (store.db.isTransaction) return work(store)
-  return store.db.transaction().execute((db) => work({ ...store, db }))
-}
-
-/** Several reads of one moment, however much is written meanwhile. */
-export function atOneMoment<Result>(store: Store, read: (tx: Store) => Promise<Result>): Promise<Result> {
-  if (store.db.isTransaction) return read(store)
-  return store.db.transaction().setAccessMode('read only').execute((db) => read({ ...store, db }))
 }
 
 const migrations = migrationsFor('sqlite')

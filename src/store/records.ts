@@ -1,7 +1,7 @@
 import type { Kept, RecordKind, Saw } from '#model/change.ts'
 import type { FieldsOf } from '#model/record-fields.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
-import type { Store } from '#store/open.ts'
+import type { Store } from '#store/store.ts'
 import { type AnyRecordRow, columnsOf, type ColumnKind, type Tables } from '#store/schema.ts'
 
 /** What is written of a record when its changes have been laid together. */

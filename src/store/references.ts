@@ -1,7 +1,7 @@
 import type { RecordKind } from '#model/change.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
 import type { JawSet } from '#model/vise-record.ts'
-import type { Store } from '#store/open.ts'
+import type { Store } from '#store/store.ts'
 import { bearersOf, knownOf, type Standing } from '#store/records.ts'
 
 type KindOf = { readonly kind: RecordKind }

@@ -1,7 +1,7 @@
 import type { Told } from '#model/setup-record.ts'
 import type { Fact } from '#model/refusal.ts'
 import { canonical, freshOf } from '#store/canonical.ts'
-import { inTransaction, type Store } from '#store/open.ts'
+import { inTransaction, type Store } from '#store/store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Tables } from '#store/schema.ts'
 

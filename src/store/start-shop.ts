@@ -1,0 +1,15 @@
+import { firstChange } from '#model/record-fields.ts'
+import { newShop } from '#model/shop-record.ts'
+import { applyChanges } from '#store/changes.ts'
+import { inTransaction, type Store } from '#store/store.ts'
+import { knownOf } from '#store/records.ts'
+
+/** Sees to it that there is a shop record, so that nobody ever meets a shop without units. */
+export async function startShop(store: Store): Promise<void> {
+  if ((await knownOf(store, 'shop', ['shop'])).size > 0) return
+  await inTransaction(store, async (tx) => {
+    if ((await knownOf(tx, 'shop', ['shop'])).size > 0) return
+    const by = { person: '', device: 'first-start', atIso: new Date().toISOString(), newId: () => 'first-start' }
+    await applyChanges(tx, [firstChange('shop', 'shop', newShop, by)])
+  })
+}
