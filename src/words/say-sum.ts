@@ -1,12 +1,13 @@
-import type { Sum } from '#model/sum.ts'
+import { withUnit, wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
+import type { Sum } from '#model/sum.ts'
 import { keyWord } from '#words/key-words.ts'
 import { setupSums } from '#words/sums/setup.ts'
 import { termsFor } from '#words/terms.ts'
 import { capital, type Wording, wordingFor } from '#words/wording.ts'
 
-/** A formula as a sentence with the names of its inputs in braces: `{jawHeightMm} + {depthMm} − {heightMm}`. */
-export type SumWords = { readonly title: string; readonly says: string }
+/** A formula with the names of its inputs in braces: `{jawHeightMm} + {depthMm} − {heightMm}`; a function where it depends on what went in. */
+export type SumWords = { readonly title: string; readonly says: string | ((inputs: Sum['inputs']) => string) }
 
 /** One computed number, three ways: what it is, the formula in words, the same with the numbers in. */
 export type SaidSum = { readonly title: string; readonly inWords: string; readonly worked: string; readonly sources: readonly string[] }
@@ -14,30 +15,42 @@ export type SaidSum = { readonly title: string; readonly inWords: string; readon
 export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums }
 
 export function saySum(sum: Sum, units: Units): SaidSum {
-  const w = wordingFor(units)
+  const w = wordingFor(units), { name, value } = sum.result
   const known = Object.hasOwn(sumWords, sum.formula) ? sumWords[sum.formula]! : null
-  const title = known?.title ?? capital(nameOf(sum.result.name, units))
-  const says = known?.says ?? Object.keys(sum.inputs).map((name) => `{${name}}`).join(', ')
-  const fill = (put: (name: string) => string): string => says.replace(/\{([A-Za-z0-9]+)\}/g, (_all, name: string) => put(name))
+  const says = known === null ? Object.keys(sum.inputs).map((input) => `{${input}}`).join(', ') : typeof known.says === 'string' ? known.says : known.says(sum.inputs)
+  const fill = (put: (input: string) => string): string => says.replace(/\{([A-Za-z0-9]+)\}/g, (_all, input: string) => put(input)).replaceAll('10 mm', withUnit(10, units)).replaceAll('0.6', w.number(0.6)).replaceAll('+ −', '− ')
+  const result = typeof value === 'number' && isLength(name) ? withUnit(value, units) : valueOf(name, value, w)
+  const worked = fill((input) => valueOf(input, sum.inputs[input], w))
   return {
-    title,
-    inWords: `${nameOf(sum.result.name, units)} = ${fill((name) => nameOf(name, units))}`,
-    worked: `${fill((name) => valueOf(name, sum.inputs[name], w))} = ${valueOf(sum.result.name, sum.result.value, w)}`,
+    title: known?.title ?? capital(nameOf(name, units)),
+    inWords: fill((input) => nameOf(input, units)),
+    worked: worked === valueOf(name, value, w) ? result : `${worked} = ${result}`,
     sources: sum.sources,
   }
 }
 
-const nameOf = (name: string, units: Units): string => sumNames[name] ?? keyWord(name, termsFor(units.words)) ?? name
+function nameOf(name: string, units: Units): string {
+  const key = name.split('.').at(-1)!
+  return (Object.hasOwn(sumNames, key) ? sumNames[key]! : null) ?? keyWord(key, termsFor(units.words)) ?? key
+}
 
 /** Names that only sums use; the rest are the names of the fields. */
 const sumNames: { readonly [name: string]: string } = {
-  lowMm: 'lowest seat', highMm: 'highest seat', widthMm: 'width of the window', advisedHighMm: 'highest advised seat', gripWishMm: 'grip wished', stickOutMm: 'above the jaws',
-  tipMm: 'length of the tip', bedMm: 'bed',
+  heightMm: 'part height', depthMm: 'depth of the cut', gripMm: 'grip asked for',
+  lowMm: 'lowest seat', highMm: 'highest seat', widthMm: 'width of the window', advisedHighMm: 'highest advised seat', gripWishMm: 'grip asked for',
+  maxSeatMmByGrip: 'highest seat by stick-out for the grip', maxSeatMmByThickness: 'highest seat by stick-out for the width',
+  cutterOverJawMm: 'lowest seat for the cutter', drillTipMm: 'lowest seat for the drill', throughCutMm: 'lowest seat for the cut', reachBelowMm: 'furthest reach below the part',
+  stickOutMm: 'above the jaws', tipMm: 'length of the point', bedMm: 'bed', neededMm: 'room the bars need', secondThicknessMm: 'thickness of the other',
+  thicknessMm: 'thickness', keepOutMm: 'distance kept', wantedYMm: 'where it was wanted', wantedXMm: 'where it was wanted', movedMm: 'how far it had to move',
+  leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }
+
+const isLength = (name: string): boolean => /Mm(By[A-Z]\w*)?$/.test(name)
 
 function valueOf(name: string, value: string | number | null | undefined, w: Wording): string {
   if (value === undefined) return '?'
   if (value === null) return 'none'
   if (typeof value === 'string') return value
-  return name.endsWith('Mm') ? w.length(value) : name.endsWith('Um') ? w.micrometres(value) : w.number(value)
+  if (isLength(name)) return wordLength(value, w.units)
+  return name.endsWith('Deg') ? `${w.number(value)}°` : name.endsWith('Um') ? w.micrometres(value) : w.number(value)
 }

@@ -18,10 +18,11 @@ export const highReasonWords: { readonly [reason in Window['highBecause']]: stri
 
 /** The heights that work and what sets each end: `Heights that work: 33 (the cutter over the jaws) to 35 (the grip).` */
 export function sayWindow(window: Window, units: Units): string {
-  const w = wordingFor(units)
-  const low = `${w.length(window.lowMm)} (${lowReasonWords[window.lowBecause]})`, high = `${w.length(window.highMm)} (${highReasonWords[window.highBecause]})`
-  if (window.giveUp !== null) return `No height works: ${lowReasonWords[window.lowBecause]} asks for at least ${w.length(window.lowMm)}, ${highReasonWords[window.highBecause]} for at most ${w.length(window.highMm)}.`
-  return Math.abs(window.widthMm) <= 1e-6 ? `One height works: ${low} and ${high}.` : `Heights that work: ${low} to ${high}.`
+  const w = wordingFor(units), lowMm = w.length(window.lowMm), highMm = w.length(window.highMm)
+  const low = lowReasonWords[window.lowBecause], high = highReasonWords[window.highBecause]
+  if (window.giveUp !== null) return `No height works: ${low} asks for at least ${lowMm}, ${high} for at most ${highMm}.`
+  if (lowMm === highMm) return `One height works: ${lowMm}, set by ${low} and by ${high}.`
+  return `Heights that work: ${lowMm} (${low}) to ${highMm} (${high}).`
 }
 
 /** Each wish that, given up alone, would leave exactly one height. */

@@ -4,7 +4,7 @@ import { capital, listOf, type Say, type Wording } from '#words/wording.ts'
 
 /** Input that cannot be read, and sizes that no part, bar or vise has. Facts: field, given, needed. */
 export const inputRefusals: { readonly [code: string]: Say } = {
-  'field-missing': (facts, w) => `${field(facts, w)}: nothing given; ${ask(facts, w)}.`,
+  'field-missing': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; ${ask(facts, w)}.`,
   'not-a-number': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is no ${noun(facts)}; ${ask(facts, w)}.`,
   'two-decimal-marks': (facts, w) => `${field(facts, w)}: ${given(facts, w)} has two decimal marks; type one, and no mark for thousands.`,
   'zero-denominator': (facts, w) => `${field(facts, w)}: ${given(facts, w)} divides by 0; type a fraction such as 7/8.`,
@@ -13,7 +13,7 @@ export const inputRefusals: { readonly [code: string]: Say } = {
   'unknown-key': (facts, w) => `${keys(facts)} not known here; ${facts.needed === undefined ? 'check the spelling' : `known are ${needed(facts, w)}`}.`,
   'too-large': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is too large; give ${needed(facts, w)} and check the unit.`,
   'too-many': (facts, w) => `${field(facts, w)}: ${given(facts, w)} are too many; give at most ${needed(facts, w)}.`,
-  'size-not-positive': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; it must be more than 0.`,
+  'size-not-positive': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; it must be ${needed(facts, w)}.`,
   'depth-negative': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; it cannot be below 0.`,
   'wish-negative': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; a wish cannot be below 0.`,
   'angle-out-of-range': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; the point of a drill is more than 0 and at most 180 degrees.`,

@@ -4,6 +4,9 @@ import type { Say } from '#words/wording.ts'
 /** A part, its cuts and its vise that cannot go together. */
 export const setupRefusals: { readonly [code: string]: Say } = {
   'spot-through': (facts, w) => `${field(facts, w)}: a spot or countersink does not go through; take through away, or make it a drilled hole.`,
+  'lower-jaw-above-higher': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given, the other is ${needed(facts, w)}; exchange the two.`,
+  'too-few-bars': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give at least ${needed(facts, w)}.`,
+  'too-many-bars': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give at most ${needed(facts, w)}.`,
   'part-wider-than-opening': (facts, w) =>
     `${field(facts, w)}: the part is ${given(facts, w)} between the jaws and the ${w.vise} opens ${needed(facts, w)}; turn the part or take a larger ${w.vise}.`,
   'cut-deeper-than-part': (facts, w) =>

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest'
+import { saySum } from '#words/say-sum.ts'
+import { plainUnits } from '#words/terms.ts'
+
+const sum = (formula: string, name: string, value: number | null, inputs: { readonly [name: string]: number | null }) => ({ formula, result: { name, value }, inputs, sources: ['SETUP-RULES'] })
+
+describe('how a number came about, in words', () => {
+  it('says the formula with names and with numbers, in the person\'s units', () => {
+    const low = sum('low-cutter-over-jaw', 'lowMm', 33, { jawHeightMm: 45, depthMm: 6, airMm: 1, heightMm: 19 })
+    expect(saySum(low, plainUnits)).toEqual({
+      title: 'Lowest seat, for the cutter over the jaws',
+      inWords: 'jaw height + depth of the cut + clear of the jaws − part height',
+      worked: '45 + 6 + 1 − 19 = 33 mm',
+      sources: ['SETUP-RULES'],
+    })
+    expect(saySum(sum('high-grip', 'highMm', 31.75, { jawHeightMm: 44.45, gripMm: 12.7 }), { length: 'in', decimalMark: '.', words: 'US' }).worked).toBe('1 3/4 − 1/2 = 1 1/4 in')
+    expect(saySum(sum('tip-drill', 'tipMm', 4.806885, { diameterMm: 16, pointAngleDeg: 118 }), { length: 'mm', decimalMark: ',', words: 'UK' }).worked).toBe('16 / 2 / tan(118° / 2) = 4,807 mm')
+  })
+
+  it('leaves out what was not there, and a sum that only hands a number on', () => {
+    expect(saySum(sum('advised-high', 'advisedHighMm', 35, { highMm: 35, maxSeatMmByGrip: 40.25, maxSeatMmByThickness: null }), plainUnits).worked).toBe('the least of 35, 40.25 = 35 mm')
+    expect(saySum(sum('low-bed', 'lowMm', 0, { bedMm: 0 }), plainUnits).worked).toBe('0 mm')
+    expect(saySum(sum('place-across', 'places[1].yMm', 30, { wantedYMm: 32, movedMm: -2 }), plainUnits).worked).toBe('32 − 2 = 30 mm')
+  })
+
+  it('shows a formula it has no words for by what went in', () => {
+    expect(saySum(sum('from-a-newer-engine', 'gripMm', 5, { jawHeightMm: 45 }), plainUnits)).toMatchObject({ title: 'Grip asked for', worked: '45 = 5 mm' })
+  })
+})
