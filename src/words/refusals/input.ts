@@ -53,9 +53,10 @@ function limitText(name: string, value: Fact, w: Wording): string {
   return `${word} ${neededText(value, name.endsWith('Mm'), w)}`
 }
 
-/** A number in such a field is in millimetres. */
+/** A number in such a field is in millimetres. `of` names the size behind a field of a form, whose own name has no unit. */
 function isLength(facts: Facts): boolean {
-  return typeof facts.field === 'string' && facts.field.endsWith('Mm')
+  const path = facts.of ?? facts.field
+  return typeof path === 'string' && path.endsWith('Mm')
 }
 
 /** What a text in the field should have been. */
