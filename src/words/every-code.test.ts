@@ -14,6 +14,7 @@ const isWorded = (code: string) => worded.some((codes) => codes.has(code))
 
 /** Hyphenated texts in the sources that are no codes, each with what it is. */
 const noCodes = new Map<string, string>([
+  ['profile-window', 'a kind of question about mates'],
   ['first-start', 'the device that a new shop comes from'],
   ['yes-no', 'how a field lies in its column'],
 ])
