@@ -58,8 +58,8 @@ function travelsOf(obstacles: Obstacles, bars: readonly BarInPlan[]): readonly T
   return travels.every((travel) => travel !== null) ? travels : null
 }
 
-/** Wanted y, in mm from the fixed jaw. */
-const wantedYMm = (partMm: number, bars: number, k: number, bar: BarInPlan): number =>
+/** Where bar k of one or two is wanted across, in mm from the fixed jaw. */
+export const wantedYMm = (partMm: number, bars: number, k: number, bar: BarInPlan): number =>
   bars === 1 ? (partMm - bar.acrossMm) / 2 : k === 0 ? 0 : partMm - bar.acrossMm
 
 const plainPlace = (partMm: number, bars: number, k: number, bar: BarInPlan, travel: Travel): Place =>

@@ -41,7 +41,7 @@ export function readWindowCase(raw: unknown): WindowCase & Ignored {
 export function readPlacesCase(raw: unknown): PlacesCase & Ignored {
   const { value, ignored } = readCase(raw, (object) => ({
     part: object.object('part', readPartInPlan)!,
-    holes: object.list('holes', readInTheWay, mostCuts),
+    holes: object.listOrEmpty('holes', readInTheWay, mostCuts),
     bars: object.list('bars', readBarInPlan),
     wishes: object.objectOr('wishes', readWishes, defaultWishes),
   }))

@@ -9,15 +9,17 @@ import { touchMm } from '#engine/setup/tolerance.ts'
  * @throws Refusal `size-not-positive`, `lower-jaw-above-higher`, `depth-negative`, `wish-negative`,
  * `angle-out-of-range`, `spot-through`, `part-wider-than-opening`, `cut-deeper-than-part`, `hole-off-part`,
  * `blind-hole-breaks-through`, `bar-id-twice`, each with field, given and needed
+ *
+ * @param fieldOf  where a size of the question stands on a form; the facts then name that field, and in `of` the size
  */
-export function refuseImpossible(question: Refusable): void {
+export function refuseImpossible(question: Refusable, fieldOf?: (path: string) => string): void {
   for (const [code, find] of inOrder) {
     const [facts] = find(question)
-    if (facts) throw new Refusal(code, facts)
+    if (facts) throw new Refusal(code, fieldOf ? { ...facts, field: fieldOf(facts.field), of: facts.field } : facts)
   }
 }
 
-type Find = (question: Refusable) => readonly Facts[]
+type Find = (question: Refusable) => readonly (Facts & { readonly field: string })[]
 
 /** In the order in which they are named. */
 const inOrder: readonly (readonly [code: string, find: Find])[] = [
@@ -61,8 +63,8 @@ const inOrder: readonly (readonly [code: string, find: Find])[] = [
 /** Degrees. A point sharper than this is no angle but a slip, and its length no number. */
 const leastPointDeg = 1e-6
 
-const negative = (named: readonly Named[]): readonly Facts[] =>
+const negative = (named: readonly Named[]): ReturnType<Find> =>
   named.filter(([, given]) => given < -touchMm).map(([field, given]) => ({ field, given, needed: 0 }))
 
-const offPart = (field: string, given: number | null, sizeMm: number | null): readonly Facts[] =>
+const offPart = (field: string, given: number | null, sizeMm: number | null): ReturnType<Find> =>
   given !== null && sizeMm !== null && (given < -touchMm || given > sizeMm + touchMm) ? [{ field, given, needed: { leastMm: 0, mostMm: sizeMm } }] : []

@@ -1,10 +1,9 @@
+import { geometrySources, rulesSources, tapSources } from '#engine/setup/sum-sources.ts'
 import type { Hole } from '#model/cut.ts'
 import type { AtSeat, LowReason, Window } from '#model/setup.ts'
 import type { Sum } from '#model/sum.ts'
 import { deepestOverJawMm, furthestBelowMm, isMilled, reachBelowMm, tipLengthMm } from '#engine/setup/reach.ts'
 import { grippingJawMm, lowLimitsOf, type WindowQuestion } from '#engine/setup/window.ts'
-
-const rules = ['SETUP-RULES'], geometry = ['GEOMETRY', 'SETUP-RULES'], taps = ['TAP-LEADS', 'SETUP-RULES']
 
 /** How each number of a window came about. Formula keys are those of the words; limits that nothing asks for are left out. */
 export function sumOfWindow(question: WindowQuestion, window: Window): readonly Sum[] {
@@ -13,15 +12,15 @@ export function sumOfWindow(question: WindowQuestion, window: Window): readonly 
   const { lowMm, highMm, gripWishMm } = window
   return [
     ...lowSums(question, window.lowBecause),
-    ...(round || wishes.gripMm !== 'auto' ? [] : [sum('grip-auto', 'gripWishMm', gripWishMm, { heightMm, depthMm: deepestOverJawMm(question.cuts) ?? 0 }, rules)]),
+    ...(round || wishes.gripMm !== 'auto' ? [] : [sum('grip-auto', 'gripWishMm', gripWishMm, { heightMm, depthMm: deepestOverJawMm(question.cuts) ?? 0 }, rulesSources)]),
     round
-      ? sum('high-contact-line', 'highMm', highMm, { jawHeightMm: gripJawMm, gripLineMm: wishes.gripLineMm, diameterMm: heightMm }, geometry)
-      : sum('high-grip', 'highMm', highMm, { jawHeightMm: gripJawMm, gripMm: gripWishMm }, rules),
-    sum('width', 'widthMm', window.widthMm, { lowMm, highMm }, rules),
-    ...(maxSeatMmByGrip === null ? [] : [sum('stick-out-by-grip', 'maxSeatMmByGrip', maxSeatMmByGrip, { jawHeightMm: gripJawMm, heightMm, stickOutPerGrip: wishes.stickOutPerGrip }, rules)]),
+      ? sum('high-contact-line', 'highMm', highMm, { jawHeightMm: gripJawMm, gripLineMm: wishes.gripLineMm, diameterMm: heightMm }, geometrySources)
+      : sum('high-grip', 'highMm', highMm, { jawHeightMm: gripJawMm, gripMm: gripWishMm }, rulesSources),
+    sum('width', 'widthMm', window.widthMm, { lowMm, highMm }, rulesSources),
+    ...(maxSeatMmByGrip === null ? [] : [sum('stick-out-by-grip', 'maxSeatMmByGrip', maxSeatMmByGrip, { jawHeightMm: gripJawMm, heightMm, stickOutPerGrip: wishes.stickOutPerGrip }, rulesSources)]),
     ...(maxSeatMmByThickness === null ? [] : [sum('stick-out-by-thickness', 'maxSeatMmByThickness', maxSeatMmByThickness,
-      { jawHeightMm: gripJawMm, heightMm, betweenJawsMm: part.betweenJawsMm, stickOutPerThickness: wishes.stickOutPerThickness }, rules)]),
-    sum('advised-high', 'advisedHighMm', window.advisedHighMm, { highMm, maxSeatMmByGrip, maxSeatMmByThickness }, rules),
+      { jawHeightMm: gripJawMm, heightMm, betweenJawsMm: part.betweenJawsMm, stickOutPerThickness: wishes.stickOutPerThickness }, rulesSources)]),
+    sum('advised-high', 'advisedHighMm', window.advisedHighMm, { highMm, maxSeatMmByGrip, maxSeatMmByThickness }, rulesSources),
     ...giveUpSums(question, window, jawMm, gripJawMm),
   ]
 }
@@ -31,12 +30,12 @@ export function sumOfAtSeat({ vise, part, cuts }: WindowQuestion, seatMm: number
   const jawHeightMm = vise.jawHeightMm, gripJawMm = grippingJawMm(vise), { heightMm } = part, { stickOutMm, gripMm } = atSeat
   return [
     part.shape === 'round'
-      ? sum('grip-round-at-seat', 'gripMm', gripMm, { jawHeightMm: gripJawMm, seatMm, diameterMm: heightMm }, geometry)
-      : sum('grip-at-seat', 'gripMm', gripMm, { jawHeightMm: gripJawMm, seatMm, heightMm }, rules),
-    sum('stick-out-at-seat', 'stickOutMm', stickOutMm, { seatMm, heightMm, jawHeightMm }, rules),
-    ...(atSeat.airMm === null ? [] : [sum('air-at-seat', 'airMm', atSeat.airMm, { stickOutMm, depthMm: deepestOverJawMm(cuts) }, rules)]),
+      ? sum('grip-round-at-seat', 'gripMm', gripMm, { jawHeightMm: gripJawMm, seatMm, diameterMm: heightMm }, geometrySources)
+      : sum('grip-at-seat', 'gripMm', gripMm, { jawHeightMm: gripJawMm, seatMm, heightMm }, rulesSources),
+    sum('stick-out-at-seat', 'stickOutMm', stickOutMm, { seatMm, heightMm, jawHeightMm }, rulesSources),
+    ...(atSeat.airMm === null ? [] : [sum('air-at-seat', 'airMm', atSeat.airMm, { stickOutMm, depthMm: deepestOverJawMm(cuts) }, rulesSources)]),
     ...(atSeat.stickOutPerGrip === null ? [] : [sum('stick-out-per-grip', 'stickOutPerGrip', atSeat.stickOutPerGrip,
-      { stickOutMm: stickOutMm + jawHeightMm - gripJawMm, gripMm }, rules)]),
+      { stickOutMm: stickOutMm + jawHeightMm - gripJawMm, gripMm }, rulesSources)]),
   ]
 }
 
@@ -47,22 +46,22 @@ const sum = (formula: string, name: string, value: number | null, inputs: Sum['i
 function lowSums(question: WindowQuestion, because: LowReason): readonly Sum[] {
   const { vise, part, cuts, wishes } = question, limits = lowLimitsOf(question)
   const limit = (reason: Exclude<LowReason, 'bed'>, name: string, inputs: Sum['inputs']) =>
-    sum(`low-${reason}`, because === reason ? 'lowMm' : name, limits[reason], inputs, rules)
+    sum(`low-${reason}`, because === reason ? 'lowMm' : name, limits[reason], inputs, rulesSources)
   const hole = deepest(cuts.filter((cut) => cut.kind === 'hole'), part.heightMm), milled = deepest(cuts.filter(isMilled), part.heightMm)
   return [
     ...(limits['cutter-over-jaw'] === null ? [] : [limit('cutter-over-jaw', 'cutterOverJawMm',
       { jawHeightMm: vise.jawHeightMm, depthMm: deepestOverJawMm(cuts), airMm: wishes.airMm, heightMm: part.heightMm })]),
     ...(hole ? [tipSum(hole), limit('drill-tip', 'drillTipMm', { tipMm: tipLengthMm(hole), runThroughMm: hole.runThroughMm, bedAirMm: wishes.bedAirMm })] : []),
     ...(milled ? [limit('through-cut', 'throughCutMm', { runThroughMm: milled.runThroughMm, bedAirMm: wishes.bedAirMm })] : []),
-    ...(because === 'bed' ? [sum('low-bed', 'lowMm', 0, { bedMm: 0 }, rules)] : []),
+    ...(because === 'bed' ? [sum('low-bed', 'lowMm', 0, { bedMm: 0 }, rulesSources)] : []),
   ]
 }
 
 function tipSum(hole: Hole): Sum {
   const { tool, diameterMm, pointAngleDeg, leadThreads, pitchMm = null } = hole, tipMm = tipLengthMm(hole)
-  if (tool === 'drill') return sum('tip-drill', 'tipMm', tipMm, { diameterMm, pointAngleDeg }, geometry)
-  if (tool === 'tap') return sum('tip-tap', 'tipMm', tipMm, { leadThreads, pitchMm }, taps)
-  return sum('tip-ream', 'tipMm', tipMm, { tipMm }, rules)
+  if (tool === 'drill') return sum('tip-drill', 'tipMm', tipMm, { diameterMm, pointAngleDeg }, geometrySources)
+  if (tool === 'tap') return sum('tip-tap', 'tipMm', tipMm, { leadThreads, pitchMm }, tapSources)
+  return sum('tip-ream', 'tipMm', tipMm, { tipMm }, rulesSources)
 }
 
 /** The cut that reaches furthest below the part, if any comes out there. */
@@ -75,10 +74,10 @@ function giveUpSums({ part, cuts, wishes }: WindowQuestion, { giveUp, lowMm, hig
   if (!giveUp) return []
   const belowMm = furthestBelowMm(cuts, part.heightMm)
   return [
-    ...(giveUp.gripMm === null ? [] : [sum('give-up-grip', 'giveUp.gripMm', giveUp.gripMm, { jawHeightMm: gripJawMm, lowMm }, rules)]),
-    ...(giveUp.airMm === null ? [] : [sum('give-up-air', 'giveUp.airMm', giveUp.airMm, { highMm, jawHeightMm, depthMm: deepestOverJawMm(cuts), heightMm: part.heightMm }, rules)]),
-    ...(giveUp.bedAirMm === null ? [] : [sum('give-up-bed-air', 'giveUp.bedAirMm', giveUp.bedAirMm, { highMm, reachBelowMm: belowMm }, rules)]),
+    ...(giveUp.gripMm === null ? [] : [sum('give-up-grip', 'giveUp.gripMm', giveUp.gripMm, { jawHeightMm: gripJawMm, lowMm }, rulesSources)]),
+    ...(giveUp.airMm === null ? [] : [sum('give-up-air', 'giveUp.airMm', giveUp.airMm, { highMm, jawHeightMm, depthMm: deepestOverJawMm(cuts), heightMm: part.heightMm }, rulesSources)]),
+    ...(giveUp.bedAirMm === null ? [] : [sum('give-up-bed-air', 'giveUp.bedAirMm', giveUp.bedAirMm, { highMm, reachBelowMm: belowMm }, rulesSources)]),
     ...(giveUp.runThroughMm === null ? [] : [sum('give-up-run-through', 'giveUp.runThroughMm', giveUp.runThroughMm,
-      { highMm, bedAirMm: wishes.bedAirMm, tipMm: highMm - wishes.bedAirMm - giveUp.runThroughMm }, rules)]),
+      { highMm, bedAirMm: wishes.bedAirMm, tipMm: highMm - wishes.bedAirMm - giveUp.runThroughMm }, rulesSources)]),
   ]
 }
