@@ -10,7 +10,8 @@ export type PictureBar = {
   readonly acrossMm: number
   readonly upMm: number
   readonly lengthMm: number
-  readonly place: Place
+  /** Null while the part's sizes leave it open: the first is then drawn at the fixed jaw, the second at the moving one, a lone one in the middle. */
+  readonly place: Place | null
   /** Height of its underside above the bed: 0, or the lower bar's size in a stack. */
   readonly fromMm: number
   readonly fouled: boolean
@@ -27,7 +28,8 @@ export type SetupPicture = {
   readonly alongJawsMm: number | null
   readonly heightMm: number | null
   readonly hollows: Part['hollows']
-  readonly cuts: readonly Cut[]
+  /** Null: a cut whose numbers are still being typed; it has its field but nothing is drawn. */
+  readonly cuts: readonly (Cut | null)[]
   /** Height the part rests at; null while there is no answer. */
   readonly seatMm: number | null
   readonly bars: readonly PictureBar[]
