@@ -70,7 +70,7 @@ export function readSetupCase(raw: unknown): SetupCase & Ignored {
 }
 
 /** Reads all of a case, then refuses it if anything in it was malformed. Stand-ins (null, NaN) never get past this. */
-function readCase<Value>(raw: unknown, read: (object: RawObject) => Value): { readonly value: Value } & Ignored {
+export function readCase<Value>(raw: unknown, read: (object: RawObject) => Value): { readonly value: Value } & Ignored {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: '', given: null, needed: 'an object' })
   const complaints = new Complaints(), object = new RawObject(complaints, '', raw)
   const value = read(object)

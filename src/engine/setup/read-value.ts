@@ -112,6 +112,32 @@ export class RawObject {
     })
   }
 
+  /** A list of numbers that has to be there, each at most `most` away from 0. */
+  numbers(key: string, most = longestMm, longest = Infinity): number[] {
+    return this.#valuesAt(key, true, longest, (path, value) => this.#numberFrom(path, value, most))
+  }
+
+  numbersOr<Other>(key: string, other: Other, most = longestMm): number[] | Other {
+    return this.has(key) ? this.numbers(key, most) : other
+  }
+
+  /** A list of lists of numbers that has to be there. */
+  numberLists(key: string, most = longestMm, longest = Infinity): number[][] {
+    return this.#valuesAt(key, true, longest, (path, value) => this.#numbersIn(path, value, most))
+  }
+
+  /** The same one level deeper: readings by line, station and repeat. */
+  numberTables(key: string, most = longestMm, longest = Infinity): number[][][] {
+    return this.#valuesAt(key, true, longest, (path, value) => this.#valuesIn(path, value, Infinity, (inside, row) => this.#numbersIn(inside, row, most)))
+  }
+
+  /** Two texts that have to be there. */
+  twoTexts(key: string): readonly [string, string] {
+    const value = this.has(key) ? this.#own.get(key) : undefined
+    const isTwo = (list: unknown): list is [string, string] => Array.isArray(list) && list.length === 2 && list.every((one) => typeof one === 'string')
+    return isTwo(value) ? value : this.#missing(key, 'two names', ['', ''], value)
+  }
+
   /** A list of pairs of numbers, if given. */
   pairsOr<Other>(key: string, other: Other, most: number): readonly (readonly [number, number])[] | Other {
     if (!this.has(key)) return other
@@ -153,11 +179,19 @@ export class RawObject {
   #valuesAt<Value>(key: string, needed: boolean, most: number, read: (path: string, value: unknown) => Value | null): Value[] {
     const value = this.has(key) ? this.#own.get(key) : undefined
     if (value === undefined) return needed ? this.#missing(key, 'a list', []) : []
-    if (!Array.isArray(value)) return this.#missing(key, 'a list', [], value)
-    if (value.length > most) this.#complaints.add('too-many', this.#pathOf(key), value.length, most)
+    return this.#valuesIn(key, value, most, read)
+  }
+
+  #numbersIn(path: string, value: unknown, most: number): number[] {
+    return this.#valuesIn(path, value, Infinity, (inside, one) => this.#numberFrom(inside, one, most))
+  }
+
+  #valuesIn<Value>(path: string, value: unknown, most: number, read: (path: string, value: unknown) => Value | null): Value[] {
+    if (!Array.isArray(value)) return this.#missing(path, 'a list', [], value)
+    if (value.length > most) this.#complaints.add('too-many', this.#pathOf(path), value.length, most)
     const values: Value[] = []
     for (let k = 0; k < value.length; k += 1) {
-      const result = read(`${key}[${k}]`, value[k])
+      const result = read(`${path}[${k}]`, value[k])
       if (result !== null) values.push(result)
     }
     return values
