@@ -10,7 +10,7 @@ export function AskPerson() {
   return (
     <div className="strip no-print">
       <span>Who works here?</span>
-      <button type="button" className="press" onClick={() => setOpen(true)}>Choose initials</button>
+      <button type="button" className="press" onClick={() => setOpen(true)}>Initials</button>
       <button type="button" className="press" onClick={() => setDevice({ asked: true })}>Not now</button>
       {open ? <PersonSheet onClose={() => setOpen(false)} /> : null}
     </div>

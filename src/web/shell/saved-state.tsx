@@ -11,8 +11,9 @@ export function SavedState() {
   return (
     <>
       <button type="button" className={aside.length + clashes > 0 || unkept ? 'saved--trouble' : undefined} onClick={() => setOpen(true)}>
-        <output>{sayState(state, clashes)}</output>
+        {sayState(state, clashes)}
       </button>
+      <output className="unseen">{sayState(state, clashes)}</output>
       {open ? <OutboxSheet onClose={() => setOpen(false)} /> : null}
     </>
   )

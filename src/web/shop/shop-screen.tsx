@@ -1,5 +1,48 @@
+import { lazy } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { Link } from '#web/parts/link.tsx'
+import { AskPerson } from '#web/shell/ask-person.tsx'
+import { DeviceSettings } from '#web/shop/device-settings.tsx'
+import { LimitSettings } from '#web/shop/limit-settings.tsx'
+import { ShopName } from '#web/shop/shop-name.tsx'
+import { UnitSettings } from '#web/shop/unit-settings.tsx'
+import { ViseForm } from '#web/shop/vise-form.tsx'
+import { ViseList } from '#web/shop/vise-list.tsx'
+import '#web/styles/shop.css'
 
-export function ShopScreen({ shop }: { readonly shop: ShopSnapshot; readonly rest: readonly string[] }) {
-  return <div className="page"><h1>Shop</h1><p>{shop.vises.length}</p></div>
+const ViseCardPage = lazy(async () => ({ default: (await import('#web/shop/vise-card-page.tsx')).ViseCardPage }))
+
+type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
+
+/** What the shop has and how it likes its numbers: vises first, then settings. */
+export function ShopScreen({ shop, rest: [first, id, what] }: Props) {
+  if (first === undefined) return <Settings shop={shop} />
+  const vise = shop.vises.find((one) => one.id === id)
+  if (first === 'vise' && id === 'new') return <ViseForm vise={null} />
+  if (first !== 'vise' || vise === undefined) return <div className="page"><h1>This is not in the shop</h1><p><Link to="/shop">See the shop</Link></p></div>
+  return what === 'card' ? <ViseCardPage shop={shop} vise={vise} /> : <ViseForm key={id} vise={vise} />
+}
+
+function Settings({ shop }: { readonly shop: ShopSnapshot }) {
+  return (
+    <>
+      <AskPerson />
+      <div className="page shop">
+        <h1>Shop</h1>
+        <ViseList shop={shop} />
+        <UnitSettings shop={shop} />
+        <DeviceSettings />
+        <LimitSettings limitsUm={shop.shop.limitsUm} />
+        <section>
+          <h2>The shop itself</h2>
+          <ShopName name={shop.shop.name} paper={shop.shop.paper} />
+          {shop.shop.demo ? <p className="small">The invented demo shop is loaded here.</p> : null}
+        </section>
+        <section>
+          <h2>For other programs</h2>
+          <p>Every screen works through one interface, and every calculation can be called as data: <a href="/api/openapi.json">its description (OpenAPI)</a>.</p>
+        </section>
+      </div>
+    </>
+  )
 }

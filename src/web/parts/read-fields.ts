@@ -1,0 +1,30 @@
+import { type LengthUnit, readLengthMm } from '#model/length.ts'
+import { Refusal } from '#model/refusal.ts'
+
+export type Readers<Values> = { readonly [Name in keyof Values]: () => Values[Name] }
+export type Refused<Values> = { readonly [Name in keyof Values]?: Refusal }
+
+/** Every field of a form at once: all values, or for each field that cannot be read its refusal. */
+export function readFields<Values extends object>(readers: Readers<Values>): { readonly values: Values } | { readonly refused: Refused<Values> } {
+  const values: Partial<Values> = {}, refused: { [Name in keyof Values]?: Refusal } = {}
+  for (const name of Object.keys(readers) as (keyof Values)[]) {
+    try { values[name] = readers[name]() } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      refused[name] = error
+    }
+  }
+  return Object.keys(refused).length > 0 ? { refused } : { values: values as Values }
+}
+
+/** A size of a real thing. @throws Refusal as `readLengthMm`, and `size-not-positive` at 0 and below */
+export function readSizeMm(text: string, unit: LengthUnit, field: string): number {
+  const mm = readLengthMm(text, unit, field)
+  if (mm <= 0) throw new Refusal('size-not-positive', { field, given: text, needed: { above: 0 } })
+  return mm
+}
+
+/** A text that must not be empty. @throws Refusal `field-missing` */
+export function readName(text: string, field: string): string {
+  if (text.trim() === '') throw new Refusal('field-missing', { field, given: null, needed: 'text' })
+  return text.trim()
+}

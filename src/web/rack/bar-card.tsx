@@ -1,0 +1,74 @@
+import { useState } from 'react'
+import { wordLength } from '#model/length.ts'
+import type { BarEventKind } from '#model/bar-event.ts'
+import type { Units } from '#model/shop-record.ts'
+import { Choice } from '#web/parts/choice.tsx'
+import { Link } from '#web/parts/link.tsx'
+import { happened } from '#web/rack/bar-deeds.ts'
+import { BarHistory } from '#web/rack/bar-history.tsx'
+import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
+import { nameOfBar, sayState, trustWords } from '#web/rack/say-bar.ts'
+import { useUnits } from '#web/units.ts'
+import { writeDeed } from '#web/write.ts'
+
+const actions: readonly { readonly kind: BarEventKind; readonly name: string }[] = [
+  { kind: 'looked over', name: 'Looked over' }, { kind: 'knocked', name: 'Knocked' }, { kind: 'drilled', name: 'Drilled' }, { kind: 'made drill bar', name: 'Now a beater' },
+]
+
+/** One bar: its height, its slot, why it stands as it does, its sizes, and what can be said of it in one tap. */
+export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group: RackGroup }) {
+  const units = useUnits()
+  const [both, setBoth] = useState(false)
+  const { record, heightMm, calledMm, standing, trust } = bar
+  const meant = both ? group.bars : [bar], called = meant.map((one) => nameOfBar(one, units)).join(', ')
+  const say = (kind: BarEventKind) => happened(kind, meant.map((one) => one.record.id), called)
+  return (
+    <article className="side-page">
+      <Link to="/rack" className="back">All bars</Link>
+      <header className="bar-head">
+        <h1 className="big-line"><strong className="big">{calledMm === null ? '?' : wordLength(calledMm, units)}</strong> <span className="name-text">{record.name || bar.mates?.name || 'odd bar'}</span></h1>
+        {bar.slot ? <p className="slot-box"><strong className="name-text">{bar.slot.name}</strong><span>slot</span></p> : null}
+      </header>
+      <p className="name-text"><span className="mark" aria-hidden="true">{trustWords[trust].mark}</span> {sayState(bar)}</p>
+      <dl className="figures">
+        <div><dt>{standing}</dt><dd>{heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}</dd></div>
+        <div><dt>thickness, {record.thicknessStanding}</dt><dd>{wordLength(record.thicknessMm, units)}</dd></div>
+        <div><dt>length</dt><dd>{wordLength(record.lengthMm, units)}</dd></div>
+        <div><dt>code</dt><dd className="code">{record.code}</dd></div>
+      </dl>
+      {group.bars.length > 1 ? (
+        <section>
+          <h2 className="small">Mates{bar.mates?.name ? `: ${bar.mates.name}` : ''}</h2>
+          <ul className="rack-rows">
+            {group.bars.map((mate) => (
+              <li key={mate.record.id}>
+                <Link to={`/rack/${mate.record.id}`} className="rack-row rack-row--mate" aria-current={mate === bar ? 'true' : undefined}>
+                  <span className="name-text">{mate.record.name || nameOfBar(mate, units)}</span>
+                  <span>{mate.heightMm === null ? '?' : wordLength(mate.heightMm, units, exact(units))}</span>
+                  <span className="small">{trustWords[mate.trust].word}</span>
+                </Link>
+              </li>
+            ))}
+          </ul>
+          <Choice
+            label="What is said below is about" value={both ? 'all' : 'one'} onChange={(value) => setBoth(value === 'all')}
+            options={[{ value: 'one', label: 'this bar' }, { value: 'all', label: group.bars.length === 2 ? 'both' : `all ${group.bars.length}` }]}
+          />
+        </section>
+      ) : null}
+      {record.note ? <p className="name-text note">{record.note}</p> : null}
+      <div className="bar-actions">
+        {trust === 'gone' ? null : actions.map(({ kind, name }) => <button key={kind} type="button" className="action" onClick={() => say(kind)}>{name}</button>)}
+        {bar.elsewhere === null ? null : <button type="button" className="action" onClick={() => writeDeed({ edits: meant.map((one) => ({ kind: 'bar', record: one.record.id, fields: { where: { at: 'slot' } } })) })}>Back in its slot</button>}
+        <Link to={`/rack/${record.id}/edit`} className="action">Change</Link>
+        {trust === 'gone' ? null : <button type="button" className="action" onClick={() => say('gone')}>Retire</button>}
+      </div>
+      <BarHistory id={record.id} seen={`${bar.latest?.id ?? ''} ${JSON.stringify(record.saw)}`} />
+    </article>
+  )
+}
+
+/** A micrometre is the signal: heights of bars are shown to it. */
+function exact({ length }: Units): { readonly decimals: number } {
+  return { decimals: length === 'mm' ? 3 : 5 }
+}

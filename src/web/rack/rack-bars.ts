@@ -1,0 +1,77 @@
+import { barsFrom } from '#engine/rack/bar-from.ts'
+import { standingEvents, trustFrom } from '#engine/rack/trust-from.ts'
+import type { BarEvent } from '#model/bar-event.ts'
+import type { Standing, Trust } from '#model/bar.ts'
+import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { namesOf } from '#web/setup/view/rack-names.ts'
+
+/** A bar with all that the rack says about it. */
+export type RackBar = {
+  readonly record: BarRecord
+  /** Null: its height has not arrived on this device. */
+  readonly heightMm: number | null
+  /** The height people call it by: what is marked on it as long as it is that, else what was measured, to a hundredth. */
+  readonly calledMm: number | null
+  readonly standing: Standing
+  readonly trust: Trust
+  readonly mates: MatesRecord | null
+  readonly slot: SlotRecord | null
+  /** Who has it, or the name of the vise it is in; null: in its slot. */
+  readonly elsewhere: string | null
+  /** What happened to it last and was not taken back. */
+  readonly latest: BarEvent | null
+}
+
+/** Bars that are used together, or one odd bar: one row of the rack. */
+export type RackGroup = { readonly key: string; readonly bars: readonly [RackBar, ...RackBar[]] }
+
+/** Further from its mark than this a bar is called by what it measures. */
+const stillMarkedMm = 0.1
+
+/** Worse comes later: the state of a group is that of its worst bar. */
+const byTrust: readonly Trust[] = ['trusted', 'look first', 'drill bar', 'in work', 'gone']
+
+/** Every bar of the shop, lowest first; mates stand together at the height of the first. */
+export function rackGroups(shop: ShopSnapshot): readonly RackGroup[] {
+  const byMates = new Map<string, [RackBar, ...RackBar[]]>()
+  for (const one of rackBars(shop)) {
+    const key = one.record.matesId ?? one.record.id, group = byMates.get(key)
+    if (group) group.push(one)
+    else byMates.set(key, [one])
+  }
+  return [...byMates].map(([key, bars]) => ({ key, bars }))
+}
+
+export function worstTrust(group: RackGroup): Trust {
+  return group.bars.map(({ trust }) => trust).reduce((worst, trust) => (byTrust.indexOf(trust) > byTrust.indexOf(worst) ? trust : worst))
+}
+
+function rackBars(shop: ShopSnapshot): RackBar[] {
+  const known = byId(barsFrom(shop, { viseId: null })), mates = byId(shop.mates), slots = byId(shop.slots), vises = byId(shop.vises)
+  const { markedMm } = namesOf(shop)
+  const eventsOf = new Map<string, BarEvent[]>(shop.bars.map(({ id }) => [id, []]))
+  for (const event of shop.events) eventsOf.get(event.bar)?.push(event)
+  return shop.bars.map((record) => {
+    const events = eventsOf.get(record.id)!, bar = known.get(record.id), { where } = record
+    return {
+      record, heightMm: bar?.heightMm ?? null, calledMm: bar ? calledFrom(bar.heightMm, markedMm(record.id)) : null, standing: bar?.standing ?? 'marked', trust: trustFrom(events),
+      mates: (record.matesId !== null && mates.get(record.matesId)) || null,
+      slot: (record.slotId !== null && slots.get(record.slotId)) || null,
+      elsewhere: where.at === 'slot' ? null : where.at === 'out' ? where.who : vises.get(where.viseId)?.name ?? '?',
+      latest: standingEvents(events).at(-1) ?? null,
+    }
+  }).sort((a, b) => (a.calledMm ?? 0) - (b.calledMm ?? 0) || a.record.thicknessMm - b.record.thicknessMm || order(a.record.name, b.record.name))
+}
+
+function calledFrom(heightMm: number, marked: number | null): number {
+  return marked !== null && Math.abs(marked - heightMm) <= stillMarkedMm ? marked : Math.round(heightMm * 100) / 100
+}
+
+function byId<R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> {
+  return new Map(records.map((record) => [record.id, record]))
+}
+
+function order(a: string, b: string): number {
+  return a === b ? 0 : a < b ? -1 : 1
+}

@@ -1,0 +1,30 @@
+import { useState } from 'react'
+import { Link } from '#web/parts/link.tsx'
+import { StatusLine } from '#web/parts/status-line.tsx'
+import { exportRack } from '#web/rack/export-rack.ts'
+import { type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
+
+/** The rack as a whole: how many bars stand in it, in what state, and the ways in and out. */
+export function RackSummary({ groups }: { readonly groups: readonly RackGroup[] }) {
+  const [said, setSaid] = useState<string | null>(null)
+  const here = groups.filter((group) => worstTrust(group) !== 'gone'), bars = here.flatMap((group) => group.bars)
+  const figures: readonly (readonly [number, string])[] = [
+    [here.filter((group) => group.bars.length > 1).length, 'with mates'],
+    [bars.filter(({ trust }) => trust === 'look first').length, 'look first'],
+    [bars.filter(({ standing }) => standing === 'marked').length, 'marked only'],
+    [bars.filter(({ elsewhere }) => elsewhere !== null).length, 'not in slot'],
+  ]
+  return (
+    <div className="side-page">
+      <h1 className="big-line"><strong className="big">{bars.length}</strong> bars</h1>
+      <dl className="figures">{figures.map(([count, name]) => <div key={name}><dt>{name}</dt><dd>{count}</dd></div>)}</dl>
+      <p>Tap a row to see its bars, to say that one was knocked or looked over, or to change it.</p>
+      {said ? <StatusLine danger>{said}</StatusLine> : null}
+      <div className="side-actions">
+        <Link to="/rack/new" className="action main">Add bars</Link>
+        <Link to="/rack/import" className="action">Bring in CSV</Link>
+        <button type="button" className="action" onClick={() => void exportRack().then(setSaid)}>Save as CSV</button>
+      </div>
+    </div>
+  )
+}

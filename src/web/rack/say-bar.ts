@@ -1,0 +1,47 @@
+import { wordLength } from '#model/length.ts'
+import type { BarEventKind } from '#model/bar-event.ts'
+import type { Trust } from '#model/bar.ts'
+import type { Units } from '#model/shop-record.ts'
+import type { RackBar } from '#web/rack/rack-bars.ts'
+
+/** A state as it stands in a row: a mark and a word, so that it never rests on colour. */
+export const trustWords: { readonly [trust in Trust]: { readonly mark: string; readonly word: string } } = {
+  'trusted': { mark: '✓', word: 'trusted' },
+  'look first': { mark: '?', word: 'look first' },
+  'drill bar': { mark: '×', word: 'beater' },
+  'in work': { mark: '…', word: 'in work' },
+  'gone': { mark: '−', word: 'retired' },
+}
+
+const eventWords: { readonly [kind in BarEventKind]: string } = {
+  'added': 'added', 'looked over': 'looked over', 'knocked': 'knocked', 'drilled': 'drilled', 'stoned': 'stoned', 'reground': 'reground',
+  'made drill bar': 'made a beater', 'in work': 'put in work', 'gone': 'retired', 'undone': 'taken back',
+}
+
+export function sayEvent(kind: BarEventKind): string {
+  return eventWords[kind]
+}
+
+/** How the bar is called by itself: its height and the name on it. */
+export function nameOfBar({ calledMm, record, mates }: RackBar, units: Units): string {
+  const height = calledMm === null ? '?' : wordLength(calledMm, units)
+  return `${height} ${record.name || mates?.name || ''}`.trim()
+}
+
+/** Why it stands as it does, in one sentence. */
+export function sayState({ trust, latest, elsewhere, record }: RackBar): string {
+  const since = latest && latest.kind !== 'added' ? `${sayEvent(latest.kind)} ${sayDay(latest.atIso)}${latest.person ? ` by ${latest.person}` : ''}` : 'new here'
+  const state = {
+    'trusted': `Trusted: ${since}.`,
+    'look first': `Look at it first: ${since}. Wipe it, feel for burrs, then say that it was looked over.`,
+    'drill bar': 'A beater: may be drilled or cut into.',
+    'in work': 'In work: being made, not for use yet.',
+    'gone': `Retired ${latest ? sayDay(latest.atIso) : ''}.`.replace(' .', '.'),
+  }[trust]
+  return elsewhere === null ? state : `${state} ${record.where.at === 'out' ? `Out with ${elsewhere}.` : `Now in ${elsewhere}.`}`
+}
+
+/** A day as this person writes it. */
+export function sayDay(iso: string): string {
+  return new Date(iso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
+}
