@@ -15,10 +15,10 @@ export async function addEvents(store: Store, events: readonly BarEvent[]): Prom
   await inTransaction(store, async (tx) => {
     const fresh = freshOf(events, await eventsUnder(tx, events.map((event) => event.id)))
     const known = await knownOf(tx, 'bar', fresh.map((event) => event.bar))
-    const undone = await eventsUnder(tx, fresh.flatMap((event) => event.undoes ?? []))
+    const undone = new Map([...await eventsUnder(tx, fresh.flatMap((event) => event.undoes ?? [])), ...fresh.map((event) => [event.id, event] as const)])
     for (const event of fresh) {
       if (!known.has(event.bar)) throw new Refusal('bar-not-known', { field: 'bar', given: event.bar })
-      mindUndone(event, undone.get(event.undoes ?? '') ?? fresh.find((other) => other.id === event.undoes && other.id !== event.id))
+      mindUndone(event, event.undoes === event.id ? undefined : undone.get(event.undoes ?? ''))
     }
     for (const some of inPortions(fresh)) await tx.db.insertInto('event').values(some.map((event) => ({ shop: tx.shop, ...event }))).execute()
   })

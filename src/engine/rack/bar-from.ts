@@ -38,7 +38,8 @@ export function barFrom(record: BarRecord, checks: readonly Check[], events: rea
 
 /** All bars of a rack that have a height, in the order of the records. */
 export function barsFrom({ bars, checks, events }: RackFacts, forVise: ForVise): Bar[] {
-  const checksOf = grouped(checks.flatMap((check) => [...new Set(check.readings.map((reading) => reading.bar))].map((bar) => ({ bar, one: check }))))
+  const checksOf = grouped(checks.flatMap((check) =>
+    [...grouped(check.readings.map((reading) => ({ bar: reading.bar, one: reading })))].map(([bar, readings]) => ({ bar, one: { ...check, readings } }))))
   const eventsOf = grouped(events.map((event) => ({ bar: event.bar, one: event })))
   return bars.flatMap((record) => barFrom(record, checksOf.get(record.id) ?? [], eventsOf.get(record.id) ?? [], forVise) ?? [])
 }

@@ -1,0 +1,9 @@
+/**
+ * Texts that a spreadsheet would take for a formula get an apostrophe in front, and so do texts that begin with one, so
+ * that taking it away again always gives back the text (docs/rack-csv.md).
+ */
+const risky = /^[=+\-@'\t\r]/
+
+export const guarded = (text: string): string => (risky.test(text) ? `'${text}` : text)
+
+export const unguarded = (cell: string): string => (cell.startsWith("'") && risky.test(cell.slice(1)) ? cell.slice(1) : cell)

@@ -1,0 +1,91 @@
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { addCheck } from '#store/checks.ts'
+import { historyOf } from '#store/history.ts'
+import { openStore } from '#store/open.ts'
+import { recordOf } from '#store/records.ts'
+import type { Store } from '#store/store.ts'
+import { makerFor } from '#tasks/maker.ts'
+import { addBars } from '#tasks/rack/add-bars.ts'
+import { editBar } from '#tasks/rack/edit-bar.ts'
+import { importRack } from '#tasks/rack/import-rack.ts'
+import { listRack } from '#tasks/rack/list-rack.ts'
+import { retireBar, undoEvent } from '#tasks/rack/retire-bar.ts'
+
+let store: Store
+beforeEach(async () => { store = await openStore(':memory:') })
+afterEach(() => store.close())
+
+const by = makerFor('KM', 'bench')
+const later = () => ({ ...makerFor('KM', 'bench'), atIso: new Date(Date.now() + 60_000).toISOString() })
+const pair = { height: '1 3/8', thickness: '1/4', length: '6 in', name: 'C', pair: true, slot: 'B4' }
+
+test('a pair comes in as two bars that are mates, to be looked at first, with marked sizes', async () => {
+  const added = await addBars(store, pair, by)
+  // 1 3/8 in = 34.925 mm, 6 in = 152.4 mm by definition of the inch; a bare fraction is inches in a shop of millimetres too.
+  expect(added).toMatchObject(Array.from({ length: 2 }, () => (
+    { heightMm: 34.925, thicknessMm: 6.35, lengthMm: 152.4, name: 'C', mates: 'C', slot: 'B4', trust: 'look first', standing: 'marked', thicknessStanding: 'marked' })))
+  expect(added[0]!.matesId).toBe(added[1]!.matesId)
+  expect(added[0]!.code).not.toBe(added[1]!.code)
+  await expect(recordOf(store, 'bar', added[0]!.id)).resolves.toMatchObject({ where: { at: 'slot' } })
+  expect((await historyOf(store, 'bar', added[0]!.id)).map((entry) => entry.what).sort()).toEqual(['change', 'check', 'event'])
+  const [single] = await addBars(store, { height: '34', thickness: '10', length: '120', drillBar: true, slot: 'b4' }, by)
+  expect(single).toMatchObject({ mates: null, trust: 'drill bar', slot: 'B4' })
+})
+
+test('what is no size is refused by field, and nothing is added', async () => {
+  const refused = (more: object) => expect(addBars(store, { ...pair, ...more }, by)).rejects
+  await refused({ height: '' }).toMatchObject({ code: 'field-missing', facts: { field: 'height' } })
+  await refused({ thickness: 'x' }).toMatchObject({ code: 'not-a-number', facts: { field: 'thickness', given: 'x' } })
+  await refused({ length: '-6' }).toMatchObject({ code: 'size-not-positive', facts: { field: 'length', given: '-6' } })
+  await refused({ height: '0' }).toMatchObject({ code: 'size-not-positive' })
+  await refused({ height: '1e308' }).toMatchObject({ code: 'not-a-number' })
+  await refused({ height: 'NaN' }).toMatchObject({ code: 'not-a-number' })
+  await refused({ name: 'x'.repeat(41) }).toMatchObject({ code: 'value-not-allowed', facts: { field: 'name' } })
+  await refused({ slot: 'x'.repeat(21) }).toMatchObject({ code: 'value-not-allowed', facts: { field: 'slot' } })
+  expect(await listRack(store)).toEqual([])
+  expect(await store.db.selectFrom('slot').selectAll().execute()).toEqual([])
+})
+
+test('the list stands in order of height and finds what is asked', async () => {
+  await importRack(store, { csv: 'name,height,thickness,length,mates,slot,note\nodd,34,8,150,,,nicked\nC,35,8,150,C,B4,\nC,35,8,150,C,B4,\nlow,10,8,150,,A1,\n' }, by)
+  const names = async (filter: Parameters<typeof listRack>[1]) => (await listRack(store, filter)).map((line) => line.name)
+  expect(await names({})).toEqual(['low', 'odd', 'C', 'C'])
+  expect(await names({ heightMm: 35 })).toEqual(['C', 'C'])
+  expect(await names({ find: 'NICK' })).toEqual(['odd'])
+  expect(await names({ find: 'b4' })).toEqual(['C', 'C'])
+  expect(await names({ thicknessMm: 10 })).toEqual([])
+  expect(await names({ trust: 'trusted' })).toEqual([])
+  const [first] = await listRack(store, { heightMm: 35 })
+  await addCheck(store, {
+    id: 'c1', method: 'micrometer', replaces: null, readings: [{ bar: first!.id, station: 0, xMm: null, text: '35,003', heightMm: 35.003 }], note: '', person: 'KM', device: 'bench', atIso: later().atIso,
+  })
+  expect(await listRack(store, { heightMm: 35 })).toMatchObject(expect.arrayContaining([expect.objectContaining({ standing: 'marked', heightMm: 35 }), expect.objectContaining({ standing: 'measured', heightMm: 35.003 })]))
+})
+
+test('an edit changes what was typed and no more; a height typed is a new check', async () => {
+  const [one] = await addBars(store, pair, by)
+  await editBar(store, one!.code.toLowerCase(), { note: ' stoned ', slot: 'C1', thickness: '8' }, by)
+  expect((await listRack(store)).find((line) => line.id === one!.id)).toMatchObject({ note: 'stoned', slot: 'C1', thicknessMm: 8, lengthMm: 152.4, heightMm: 34.925, name: 'C' })
+  await editBar(store, one!.id, { height: '34,9', slot: '' }, later())
+  expect((await listRack(store)).find((line) => line.id === one!.id)).toMatchObject({ heightMm: 34.9, slot: null })
+  expect((await historyOf(store, 'bar', one!.id)).filter((entry) => entry.what === 'check')).toHaveLength(2)
+  await expect(editBar(store, 'nobody', { note: '' }, by)).rejects.toMatchObject({ code: 'bar-not-known' })
+  await expect(editBar(store, one!.id, { length: '0' }, by)).rejects.toMatchObject({ code: 'size-not-positive' })
+  await expect(editBar(store, one!.id, { name: 'x'.repeat(41) }, by)).rejects.toMatchObject({ code: 'value-not-allowed', facts: { field: 'name' } })
+})
+
+test('a bar that is retired leaves the list, and comes back when that is taken back', async () => {
+  const [one] = await addBars(store, { ...pair, pair: false }, by)
+  const gone = await retireBar(store, one!.code, later(), 'broken')
+  expect(await listRack(store)).toEqual([])
+  expect(await listRack(store, { gone: true })).toMatchObject([{ id: one!.id, trust: 'gone' }])
+  await undoEvent(store, gone.id, by)
+  expect(await listRack(store)).toMatchObject([{ id: one!.id, trust: 'look first' }])
+  await expect(undoEvent(store, 'none', by)).rejects.toMatchObject({ code: 'event-not-known' })
+})
+
+test('thousands of bars come in whole, more than one check holds', async () => {
+  const csv = `name,height,thickness,length,mates,slot\n${Array.from({ length: 6000 }, (_none, at) => `n${at},${10 + (at % 50)},8,150,m${Math.floor(at / 2)},S${at % 200}\n`).join('')}`
+  expect(await importRack(store, { csv }, by)).toMatchObject({ bars: 6000, mates: 3000 })
+  expect(await listRack(store)).toHaveLength(6000)
+})
