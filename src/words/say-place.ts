@@ -25,6 +25,6 @@ export const trustWords: { readonly [trust in Trust]: string } = {
   'trusted': 'trusted', 'look first': 'look first', 'drill bar': 'beater', 'in work': 'in work', 'gone': 'gone',
 }
 
-export function whereWords(where: Whereabouts, terms: Terms): string {
+export function whereWords(where: Whereabouts, terms: Pick<Terms, 'vise'>): string {
   return { here: `in this ${terms.vise}`, slot: 'in its slot', out: 'out' }[where]
 }

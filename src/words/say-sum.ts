@@ -41,6 +41,7 @@ const sumNames: { readonly [name: string]: string } = {
   maxSeatMmByGrip: 'highest seat by stick-out for the grip', maxSeatMmByThickness: 'highest seat by stick-out for the width',
   cutterOverJawMm: 'lowest seat for the cutter', drillTipMm: 'lowest seat for the drill', throughCutMm: 'lowest seat for the cut', reachBelowMm: 'furthest reach below the part',
   stickOutMm: 'above the jaws', tipMm: 'length of the point', bedMm: 'bed', neededMm: 'room the bars need', secondThicknessMm: 'thickness of the other',
+  firstMm: 'the first bar', secondMm: 'the second', thirdMm: 'the third', fourthMm: 'the fourth',
   thicknessMm: 'thickness', keepOutMm: 'distance kept', wantedYMm: 'where it was wanted', wantedXMm: 'where it was wanted', movedMm: 'how far it had to move',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }

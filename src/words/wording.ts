@@ -19,7 +19,7 @@ export type Wording = Terms & {
   readonly number: (value: Fact | undefined) => string
   /** A text, as it is; several as `a, b and c`. */
   readonly text: (words: Fact | undefined, last?: string) => string
-  /** Bars by their names: `35 C and 35 D`. */
+  /** Bars by their names, each name once: `35 C and 35 D`. */
   readonly bars: (ids: Fact | undefined) => string
 }
 
@@ -33,7 +33,7 @@ export function wordingFor(units: Units, nameOf: NameOf = (id) => id): Wording {
     micrometres: (um) => `${number(um, 1)} µm`,
     number: (value) => number(value),
     text: (words, last) => listOf((Array.isArray(words) ? words : [words]).map((word: Fact | undefined) => plain(word)), last),
-    bars: (ids) => listOf((Array.isArray(ids) ? ids : [ids]).map((id) => (typeof id === 'string' ? nameOf(id) : '?'))),
+    bars: (ids) => listOf([...new Set((Array.isArray(ids) ? ids : [ids]).map((id: Fact | undefined) => (typeof id === 'string' ? nameOf(id) : '?')))]),
   }
 }
 
