@@ -68,10 +68,15 @@ export type Places = {
   readonly notCarried: boolean
 }
 
+/** How the lower and the upper pair of a stack stand. */
+export type Stacked = readonly [lower: Extract<Way, 'on edge' | 'lying flat'>, upper: Extract<Way, 'on edge' | 'lying flat'>]
+
 /** One way of resting the part that serves. Bars: fixed side first; of a stack the lower pair before the upper. */
 export type Choice = {
   readonly bars: readonly string[]
   readonly stand: Way
+  /** Of a stack only. */
+  readonly stacked?: Stacked
   readonly seatMm: number
   readonly gripMm: number
   readonly stickOutMm: number
@@ -102,6 +107,8 @@ export type RejectionReason = (typeof rejectionReasons)[number]
 export type Rejection = {
   readonly bars: readonly string[]
   readonly stand: Way
+  /** Of a stack only. */
+  readonly stacked?: Stacked
   readonly seatMm: number
   readonly gripMm: number
   readonly airMm: number | null
@@ -115,6 +122,7 @@ export type Offer = {
   readonly toMm: number
   readonly bars: readonly string[]
   readonly stand: Way
+  readonly stacked?: Stacked
 }
 
 export type SetupAnswer = {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import type { Rect } from '#model/part.ts'
 import type { Place } from '#model/setup.ts'
 import { obstaclesOf, type InTheWay, type PartInPlan } from '#engine/setup/obstacles.ts'
-import { barsFouledAtPlain, placesOf } from '#engine/setup/places.ts'
+import { inTheWayAtPlain, placesOf } from '#engine/setup/places.ts'
 import type { BarInPlan } from '#engine/setup/support.ts'
 import { isInEndCut } from '#engine/setup/travel.ts'
 
@@ -160,7 +160,7 @@ describe('a size nobody has given yet', () => {
 
 test('each bar that is fouled at its plain place is told apart', () => {
   const obstacles = obstaclesOf(block(30, 80), [hole(40, 4, 20)], wishes)
-  expect(barsFouledAtPlain(obstacles, [{ acrossMm: 6, lengthMm: 100 }, { acrossMm: 6, lengthMm: 100 }])).toEqual([true, false])
+  expect(inTheWayAtPlain(obstacles, [{ acrossMm: 6, lengthMm: 100 }, { acrossMm: 6, lengthMm: 100 }])).toEqual([[0], []])
 })
 
 test('lengths of half a kilometre and a thousand holes come to an end', () => {

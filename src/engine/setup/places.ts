@@ -1,6 +1,7 @@
 import type { Place, Places, PlaceStatus } from '#model/setup.ts'
 import { nearestClearX } from '#engine/setup/clear-x.ts'
 import { firstClearY, forbidAt, laneOf } from '#engine/setup/clear-y.ts'
+import { spareMm } from '#engine/setup/clearance.ts'
 import type { Obstacles } from '#engine/setup/obstacles.ts'
 import { baseOf, isNotCarried, isOffBalance, type BarInPlan } from '#engine/setup/support.ts'
 import { movedMm, touchMm } from '#engine/setup/tolerance.ts'
@@ -44,11 +45,11 @@ export function isTooThick({ part, wishes }: Obstacles, bars: readonly BarInPlan
   return part.betweenJawsMm !== null && neededMm > part.betweenJawsMm + touchMm
 }
 
-/** For each bar whether something is in its way at the plain place. All clear where there are no places. */
-export function barsFouledAtPlain(obstacles: Obstacles, bars: readonly BarInPlan[]): readonly boolean[] {
+/** For each bar what is in its way at the plain place, as indexes into the list given. Nothing where there are no places. */
+export function inTheWayAtPlain(obstacles: Obstacles, bars: readonly BarInPlan[]): readonly (readonly number[])[] {
   const acrossMm = obstacles.part.betweenJawsMm, travels = travelsOf(obstacles, bars)
-  if (acrossMm === null || travels === null) return bars.map(() => false)
-  return bars.map((bar, k) => fouledHolesOf(obstacles, [bar], [plainPlace(acrossMm, bars.length, k, bar, travels[k]!)]).length > 0)
+  if (acrossMm === null || travels === null) return bars.map(() => [])
+  return bars.map((bar, k) => fouledHolesOf(obstacles, [bar], [plainPlace(acrossMm, bars.length, k, bar, travels[k]!)]))
 }
 
 const nowhere = { places: [], fouledHoles: [], base: null, offBalance: false, notCarried: false } as const
@@ -99,16 +100,8 @@ function worstMove(partMm: number, bars: readonly BarInPlan[], places: readonly 
 }
 
 /** The holes and through cuts that lack air to a bar at its place, as indexes into the list given, rising. */
-function fouledHolesOf({ index, x0, x1, y0, y1, keepOut }: Obstacles, bars: readonly BarInPlan[], places: readonly Place[]): readonly number[] {
+function fouledHolesOf(obstacles: Obstacles, bars: readonly BarInPlan[], places: readonly Place[]): readonly number[] {
   const fouled: number[] = []
-  for (let k = 0; k < index.length; k += 1) {
-    const lacks = places.some(({ xMm, yMm }, b) => {
-      const alongMm = Math.max(x0[k]! - xMm - bars[b]!.lengthMm, xMm - x1[k]!), acrossMm = Math.max(y0[k]! - yMm - bars[b]!.acrossMm, yMm - y1[k]!)
-      // inside one another along and across: there is no distance, only an overlap
-      const distanceMm = alongMm > 0 && acrossMm > 0 ? Math.hypot(alongMm, acrossMm) : Math.max(alongMm, acrossMm)
-      return distanceMm < keepOut[k]! - touchMm
-    })
-    if (lacks) fouled.push(index[k]!)
-  }
+  for (const [k, index] of obstacles.index.entries()) if (places.some((place, b) => spareMm(obstacles, k, bars[b]!, place) < -touchMm)) fouled.push(index)
   return fouled
 }

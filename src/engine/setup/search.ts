@@ -1,0 +1,104 @@
+import type { Bar } from '#model/bar.ts'
+import type { AtSeat, SetupQuestion, Window } from '#model/setup.ts'
+import { edgeBetween } from '#engine/numeric/sorted.ts'
+import { atSeatOf } from '#engine/setup/at-seat.ts'
+import { barsOf, inPlanOf, isAvailable, standOf, worstAvailable, type Footings, type Stand } from '#engine/setup/footings.ts'
+import type { RackIndex } from '#engine/setup/index-rack.ts'
+import { obstaclesOf, type Obstacles } from '#engine/setup/obstacles.ts'
+import { fitnessOf, gripClassOf, notServing, placeRanks, sunkClassOf } from '#engine/setup/order.ts'
+import { rememberPlaces, type PlaceMemory } from '#engine/setup/place-memory.ts'
+import { inTheWayAtPlain, isTooThick } from '#engine/setup/places.ts'
+import { deepestOverJawMm } from '#engine/setup/reach.ts'
+import type { Range, SeatClassOf } from '#engine/setup/seat-classes.ts'
+import { touchMm } from '#engine/setup/tolerance.ts'
+import { windowOf } from '#engine/setup/window.ts'
+
+/** One question put to one rack, with what is worked out once for all candidates. */
+export type Search = PlaceMemory & {
+  readonly question: SetupQuestion
+  readonly rack: RackIndex
+  readonly footings: Footings
+  readonly window: Window
+  readonly obstacles: Obstacles
+  readonly atSeat: (seatMm: number) => AtSeat
+  readonly classOf: SeatClassOf
+  /** Seats that serve: up to the advised height, and above it; null where there are none. */
+  readonly advised: Range | null
+  readonly above: Range | null
+  /** The different fitnesses of available bars for the use, best first, each with the trusts that make it. */
+  readonly fitnesses: readonly { readonly fitness: number; readonly trusts: readonly number[] }[]
+  readonly tolerance: boolean
+}
+
+export function searchFor(question: SetupQuestion, rack: RackIndex): Search {
+  const { footings } = rack, window = windowOf(question), deepestMm = deepestOverJawMm(question.cuts)
+  const obstacles = obstaclesOf(question.part, question.cuts, question.wishes)
+  const atSeat = (seatMm: number) => atSeatOf(question, window, seatMm, deepestMm)
+  const classOf = (seatMm: number) => {
+    const { gripMm, stickOutMm } = atSeat(seatMm)
+    return { sunk: sunkClassOf(stickOutMm), grip: gripClassOf(gripMm) }
+  }
+  return {
+    question, rack, footings, window, obstacles, atSeat, classOf, ...rangesOf(window), ...rememberPlaces(footings, obstacles),
+    fitnesses: fitnessesFor(question), tolerance: question.wishes.toleranceUm !== null,
+  }
+}
+
+function rangesOf({ lowMm, highMm, advisedHighMm }: Window): Pick<Search, 'advised' | 'above'> {
+  const fromMm = lowMm - touchMm, toMm = highMm + touchMm, isAdvised = (seatMm: number) => seatMm <= advisedHighMm + touchMm
+  if (fromMm > toMm) return { advised: null, above: null }
+  if (isAdvised(toMm)) return { advised: { fromMm, toMm }, above: null }
+  if (!isAdvised(fromMm)) return { advised: null, above: { fromMm, toMm } }
+  const [lastMm, firstMm] = edgeBetween(fromMm, toMm, isAdvised)
+  return { advised: { fromMm, toMm: lastMm }, above: { fromMm: firstMm, toMm } }
+}
+
+function fitnessesFor({ wishes }: SetupQuestion): Search['fitnesses'] {
+  const fitnesses = new Map<number, number[]>()
+  for (let trust = 0; trust <= worstAvailable; trust += 1) {
+    const fitness = fitnessOf(trust, wishes.use)
+    fitnesses.set(fitness, [...(fitnesses.get(fitness) ?? []), trust])
+  }
+  return [...fitnesses].map(([fitness, alike]) => ({ fitness, trusts: alike }))
+}
+
+/**
+ * Whether bars may be tried in this way at all. Two lie under a part between flat sides; one alone only where two like
+ * it do not go under, and under a round part. While the part's width is unknown nobody can tell, and one is no way.
+ */
+export function isCandidate({ question: { part }, obstacles, footings }: Search, k: number): boolean {
+  if (standOf(footings, k) !== 'single' || part.shape === 'round') return true
+  const bar = { acrossMm: footings.acrossFirstMm[k]!, lengthMm: footings.lengthFirstMm[k]! }
+  return isTooThick(obstacles, [bar, bar])
+}
+
+/** Standing sizes near enough to each other; a size that is only marked does not fail this. */
+export const isMatched = ({ question, footings }: Search, k: number): boolean =>
+  !(Math.abs(footings.differUm[k]!) > question.wishes.matchUm + touchMm * 1000)
+
+/** Bars lying flat stand on their thickness: it has to be measured, for drilling excepted. */
+export const isThicknessKnown = ({ question, footings }: Search, k: number): boolean =>
+  standOf(footings, k) !== 'lying flat' || question.wishes.use === 'drilling' || !Number.isNaN(footings.differUm[k]!)
+
+/** Two bars do not carry a round part. */
+export const restsOnBars = ({ question }: Search, stand: Stand): boolean => question.part.shape !== 'round' || stand === 'single'
+
+/** Whether bars may be taken, whatever their seat and place. */
+export const mayBeTaken = (search: Search, k: number): boolean =>
+  isAvailable(search.footings, k) && isCandidate(search, k) && isMatched(search, k) && isThicknessKnown(search, k)
+
+/**
+ * Whether bars, on their places, would be cut into that are not meant for it: a fouled place serves where every bar in
+ * the way is a drill bar; with the bars of a stack on top given, each of a fouled column.
+ */
+export function isFouled(search: Search, k: number, onTop: readonly Bar[] = []): boolean {
+  if (search.placesAt(k).status !== 'fouled') return false
+  const below = barsOf(search.footings, k), isDrillBar = (bar: Bar | undefined) => bar === undefined || bar.trust === 'drill bar'
+  return inTheWayAtPlain(search.obstacles, inPlanOf(search.footings, k)).some((holes, b) => holes.length > 0 && !(isDrillBar(below[b]) && isDrillBar(onTop[b])))
+}
+
+/** Whether the part may be put on bars at their places, whatever their seat. */
+export function isPlaceUsable(search: Search, k: number, onTop: readonly Bar[] = []): boolean {
+  const { status, offBalance, notCarried } = search.placesAt(k)
+  return placeRanks[status] < notServing && !offBalance && !notCarried && !isFouled(search, k, onTop)
+}
