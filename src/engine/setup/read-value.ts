@@ -42,6 +42,11 @@ export class RawObject {
     return this.#own.get(key) === word ? word : this.#numberAt(key, longestMm, ['a number', word])
   }
 
+  /** A whole number from 0 that has to be there. */
+  count(key: string): number {
+    return this.has(key) ? this.countOr(key, NaN) : this.#missing(key, 'a whole number from 0', NaN)
+  }
+
   /** A whole number from 0, if given. */
   countOr<Other>(key: string, other: Other): number | Other {
     if (!this.has(key)) return other
