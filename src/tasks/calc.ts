@@ -1,0 +1,41 @@
+import { answerPlaces } from '#engine/setup/answer-places.ts'
+import { answerSetup } from '#engine/setup/answer-setup.ts'
+import { answerWindow } from '#engine/setup/answer-window.ts'
+import { type Facts, Refusal } from '#model/refusal.ts'
+
+export type Calculation = {
+  /** What it answers, in a line. */
+  readonly title: string
+  /** One case as data to one answer as data. */
+  readonly answer: (raw: unknown) => unknown
+}
+
+/** A case that was refused, in its place in an array of answers. */
+export type RefusedCase = { readonly refused: string; readonly facts: Facts }
+
+/** Every calculation that can be called as data; what stands here is what command and server know. */
+export const calculations: { readonly [name: string]: Calculation } = {
+  window: { title: 'The seat heights that serve, and what sets each end.', answer: answerWindow },
+  places: { title: 'Where given bars may stand among holes and cuts that come out below.', answer: answerPlaces },
+  setup: { title: 'Which bars of a rack to use, how they stand, and why not the others.', answer: answerSetup },
+}
+
+/**
+ * One case to one answer; an array of cases to an array of answers, in which a refused case does not stop the rest.
+ *
+ * @throws Refusal `unknown-calculation`; for a single case whatever the calculation refuses
+ */
+export function calc(name: string, input: unknown): unknown {
+  if (!Object.hasOwn(calculations, name)) throw new Refusal('unknown-calculation', { given: name.slice(0, 60), needed: Object.keys(calculations) })
+  const { answer } = calculations[name]!
+  return Array.isArray(input) ? input.map((one) => inItsPlace(answer, one)) : answer(input)
+}
+
+function inItsPlace(answer: Calculation['answer'], raw: unknown): unknown {
+  try {
+    return answer(raw)
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    return { refused: error.code, facts: error.facts } satisfies RefusedCase
+  }
+}
