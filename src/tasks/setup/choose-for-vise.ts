@@ -1,0 +1,62 @@
+import { barsFrom } from '#engine/rack/bar-from.ts'
+import { limitUmOf, questionAt } from '#engine/rack/question-at.ts'
+import { viseFrom } from '#engine/rack/vise-from.ts'
+import { chooseBars } from '#engine/setup/choose.ts'
+import type { AskOptions } from '#engine/setup/form.ts'
+import { indexRack } from '#engine/setup/index-rack.ts'
+import { readSetupCase } from '#engine/setup/read-question.ts'
+import { Refusal } from '#model/refusal.ts'
+import type { SetupForm } from '#model/setup-form.ts'
+import type { SetupAnswer, SetupQuestion } from '#model/setup.ts'
+import type { ShopRecord } from '#model/shop-record.ts'
+import type { ViseRecord } from '#model/vise-record.ts'
+import { checksOf } from '#store/checks.ts'
+import { eventsOf } from '#store/events.ts'
+import { recordOf, recordsOf } from '#store/records.ts'
+import { atOneMoment, type Store } from '#store/store.ts'
+import { listRack, type RackLine } from '#tasks/rack/list-rack.ts'
+
+/** What was asked, what the rack says to it, and the bars the answer names. `vise` null: its sizes came with the case. */
+export type SetupAtVise = {
+  readonly vise: ViseRecord | null
+  readonly question: SetupQuestion
+  readonly answer: SetupAnswer
+  readonly bars: readonly RackLine[]
+}
+
+/**
+ * What to use for a form at a vise of the shop: worked out from the shop's own facts, whatever a device may have shown.
+ *
+ * @throws Refusal `unknown-record` for the vise, and as `questionFrom`
+ */
+export function chooseFromForm(store: Store, { viseId, form, ...options }: { readonly viseId: string; readonly form: SetupForm } & AskOptions): Promise<SetupAtVise> {
+  return chosenAt(store, viseId, (vise, shop) => questionAt(vise!, form, shop, options))
+}
+
+/**
+ * What to use for a raw case of `calc setup` with the bars of the shop; unknown keys are refused.
+ *
+ * @param viseId  the vise of the shop; null: the case brings the sizes of one under `vise`
+ * @throws Refusal `unknown-record`, `unknown-key`, and as `readSetupCase`
+ */
+export function chooseFromCase(store: Store, viseId: string | null, raw: { readonly [key: string]: unknown }): Promise<SetupAtVise> {
+  return chosenAt(store, viseId, (vise, shop) => {
+    const strange = ['bars', ...(vise === null ? [] : ['vise'])].filter((key) => Object.hasOwn(raw, key))
+    const { question, ignored } = readSetupCase({ ...raw, ...(vise === null ? {} : { vise: viseFrom(vise) }), bars: [] })
+    if (strange.length + ignored.length > 0) throw new Refusal('unknown-key', { keys: [...strange, ...ignored] })
+    const wishes = raw['wishes'] as { readonly matchUm?: unknown } | null | undefined
+    const matchUm = wishes?.matchUm === undefined || wishes.matchUm === null ? limitUmOf(question.wishes.use, shop.limitsUm) : question.wishes.matchUm
+    return { ...question, wishes: { ...question.wishes, matchUm } }
+  })
+}
+
+function chosenAt(store: Store, viseId: string | null, ask: (vise: ViseRecord | null, shop: ShopRecord) => SetupQuestion): Promise<SetupAtVise> {
+  return atOneMoment(store, async (tx) => {
+    const vise = viseId === null ? null : await recordOf(tx, 'vise', viseId, 'viseId')
+    const question = ask(vise, await recordOf(tx, 'shop', 'shop'))
+    const facts = { bars: await recordsOf(tx, 'bar'), checks: await checksOf(tx), events: await eventsOf(tx) }
+    const answer = chooseBars(question, indexRack(barsFrom(facts, { viseId })))
+    const named = new Set([...answer.choices, ...answer.rejected, ...answer.offers ?? []].flatMap(({ bars }) => bars))
+    return { vise, question, answer, bars: (await listRack(tx, { gone: true })).filter((line) => named.has(line.id)) }
+  })
+}
