@@ -5,9 +5,11 @@ import type { Units } from '#model/shop-record.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { happened } from '#web/rack/bar-deeds.ts'
+import { BarPicture } from '#web/rack/bar-picture.tsx'
 import { BarHistory } from '#web/rack/bar-history.tsx'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
 import { nameOfBar, sayState, trustWords } from '#web/rack/say-bar.ts'
+import { go } from '#web/router.ts'
 import { useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
 
@@ -21,6 +23,10 @@ export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group:
   const [both, setBoth] = useState(false)
   const { record, heightMm, calledMm, standing, trust } = bar
   const meant = both ? group.bars : [bar], called = meant.map((one) => nameOfBar(one, units)).join(', ')
+  const choose = (which: string) => {
+    setBoth(which === 'all')
+    if (which !== 'all') go(`/rack/${which}`, { replace: true })
+  }
   const say = (kind: BarEventKind) => happened(kind, meant.map((one) => one.record.id), called)
   return (
     <article className="side-page">
@@ -30,31 +36,17 @@ export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group:
         {bar.slot ? <p className="slot-box"><strong className="name-text">{bar.slot.name}</strong><span>slot</span></p> : null}
       </header>
       <p className="name-text"><span className="mark" aria-hidden="true">{trustWords[trust].mark}</span> {sayState(bar)}</p>
-      <dl className="figures">
-        <div><dt>{standing}</dt><dd>{heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}</dd></div>
-        <div><dt>thickness, {record.thicknessStanding}</dt><dd>{wordLength(record.thicknessMm, units)}</dd></div>
-        <div><dt>length</dt><dd>{wordLength(record.lengthMm, units)}</dd></div>
-        <div><dt>code</dt><dd className="code">{record.code}</dd></div>
+      <BarPicture bar={bar} />
+      <dl className="facts">
+        <div><dt>height {standing}</dt><dd>{heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}</dd></div>
+        <div><dt>thickness</dt><dd>{record.thicknessStanding}</dd></div>
+        <div><dt>code</dt><dd>{record.code}</dd></div>
       </dl>
       {group.bars.length > 1 ? (
-        <section>
-          <h2 className="small">Mates{bar.mates?.name ? `: ${bar.mates.name}` : ''}</h2>
-          <ul className="rack-rows">
-            {group.bars.map((mate) => (
-              <li key={mate.record.id}>
-                <Link to={`/rack/${mate.record.id}`} className="rack-row rack-row--mate" aria-current={mate === bar ? 'true' : undefined}>
-                  <span className="name-text">{mate.record.name || nameOfBar(mate, units)}</span>
-                  <span>{mate.heightMm === null ? '?' : wordLength(mate.heightMm, units, exact(units))}</span>
-                  <span className="small">{trustWords[mate.trust].word}</span>
-                </Link>
-              </li>
-            ))}
-          </ul>
-          <Choice
-            label="What is said below is about" value={both ? 'all' : 'one'} onChange={(value) => setBoth(value === 'all')}
-            options={[{ value: 'one', label: 'this bar' }, { value: 'all', label: group.bars.length === 2 ? 'both' : `all ${group.bars.length}` }]}
-          />
-        </section>
+        <Choice
+          label={bar.mates?.name ? `Mates: ${bar.mates.name}` : 'Mates'} value={both ? 'all' : record.id} onChange={choose}
+          options={[...group.bars.map((mate) => ({ value: mate.record.id, label: sayMate(mate, units) })), { value: 'all', label: group.bars.length === 2 ? 'both' : `all ${group.bars.length}` }]}
+        />
       ) : null}
       {record.note ? <p className="name-text note">{record.note}</p> : null}
       <div className="bar-actions">
@@ -66,6 +58,10 @@ export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group:
       <BarHistory id={record.id} seen={`${bar.latest?.id ?? ''} ${JSON.stringify(record.saw)}`} />
     </article>
   )
+}
+
+function sayMate({ trust, record, heightMm }: RackBar, units: Units): string {
+  return `${trustWords[trust].mark} ${record.name} ${heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}`
 }
 
 /** A micrometre is the signal: heights of bars are shown to it. */

@@ -3,6 +3,7 @@ import { type LengthUnit, wordLength } from '#model/length.ts'
 import type { Complaint, RackImport } from '#model/rack-import.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
+import { sayComplaint } from '#words/say-complaint.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { ask, Away } from '#web/api.ts'
@@ -77,7 +78,7 @@ function Outcome({ looked, units }: { readonly looked: Looked | null; readonly u
       <p className="status--danger">Nothing was brought in: {count === 1 ? 'one thing is' : `${count} things are`} to be put right in the file.</p>
       <ol className="rows complaints">
         {complaints.map((complaint, at) => (
-          <li key={at}><strong>Line {complaint.line}</strong><span className="name-text">{complaint.column === null ? '' : `${complaint.column}: `}{sayComplaint(complaint, units)}</span></li>
+          <li key={at} className="name-text">{sayComplaint(complaint, units)}</li>
         ))}
       </ol>
       {count > complaints.length ? <p className="small">and {count - complaints.length} more</p> : null}
@@ -94,8 +95,4 @@ async function sent(body: { readonly csv: string; readonly unit: LengthUnit; rea
     if (error instanceof Away) return { came: 'refused', said: 'The file is looked through by the shop’s server, which does not answer just now. Keep the file and try again later.' }
     throw error
   }
-}
-
-function sayComplaint({ code, given, needed, column }: Complaint, units: Units): string {
-  return sayRefusal({ code, facts: { field: column ?? 'csv', given, needed } }, units)
 }
