@@ -34,10 +34,13 @@ export type Frame = {
   readonly inPlan: (xMm: number, yMm: number) => Point
 }
 
-/** Scales to choose from: `standard` is what stands on prints (@source ISO-5455), `fitted` is every preferred number (@source ISO-3). */
+/**
+ * Scales to choose from: `standard` is what stands on prints, the scales of drawings with the 1 : 2.5 and 1 : 7.5 of a drafting
+ * scale between them (@source ISO-5455); `fitted` is every preferred number (@source ISO-3).
+ */
 export type ScaleSeries = 'standard' | 'fitted'
 
-const mantissas = { standard: [1, 2, 5], fitted: [1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.24, 2.5, 2.8, 3.15, 3.55, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9] }
+const mantissas = { standard: [1, 2, 2.5, 5, 7.5], fitted: [1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.24, 2.5, 2.8, 3.15, 3.55, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9] }
 const jaw = { leastMm: 8, mostMm: 24 }
 const bedMm = 6
 const largestScale = 2.5

@@ -1,5 +1,6 @@
-import { textOf } from '#drafting/items.ts'
-import type { FieldSpot, Item } from '#drafting/scene.ts'
+import { arrowhead } from '#drafting/dimension.ts'
+import { pathOf, textOf } from '#drafting/items.ts'
+import type { FieldSpot, Item, Point } from '#drafting/scene.ts'
 import { stackedUp } from '#drafting/stack-up.ts'
 import { type CallOut, cutFields, cutLettering, targetOf } from '#drafting/setup/call-outs.ts'
 import type { Frame } from '#drafting/setup/frame.ts'
@@ -53,12 +54,15 @@ function cutBoxes(shown: Shown, frame: Frame, options: SheetOptions, columns: Co
   const middles = stackedUp(boxes.map(({ said, preferMm }) => ({ preferMm, sizeMm: said.heightMm })), startMm, endMm, gapMm)
   return {
     items: boxes.flatMap(({ said, target }, index): readonly Item[] => [
-      ...(target ? [extension([x + said.widthMm / 2, middles[index]!], target)] : []),
+      ...(target ? leader([x + said.widthMm / 2, middles[index]!], target) : []),
       ...lettering(said, [x, middles[index]!]),
     ]),
     fields: boxes.flatMap(({ said }, index) => spotFor(said, [x, middles[index]!])),
   }
 }
+
+/** From the box to what it speaks of, with an arrow there. */
+const leader = (from: Point, to: Point): readonly Item[] => [extension(from, to), pathOf(arrowhead(to, from), 'thin')]
 
 function firstThatFit(callOuts: readonly CallOut[], freeMm: number): readonly CallOut[] {
   let used = -gapMm

@@ -32,8 +32,11 @@ const leastForBothMm = { spots: 125, none: 75 }
 const leastSectionMm = 36
 
 
-/** What the boxes and the lettering need around the views. `labelRow`: the labels of the bars take a row under the section. */
-export function columnsFor(shown: Shown, options: SheetOptions, given: GivenSizes, labelRow: boolean): Columns {
+/** What is lettered besides the sizes: labels of bars in a row under the section, sizes that follow beside it. */
+export type Extras = { readonly labelRow: boolean; readonly derived: boolean }
+
+/** What the boxes and the lettering need around the views; no room is kept for derived sizes where there is too little. */
+export function columnsFor(shown: Shown, options: SheetOptions, given: GivenSizes, extras: Extras): Columns {
   const spots = options.fields !== 'none'
   const views = options.views ?? (options.heightMm >= leastForBothMm[spots ? 'spots' : 'none'] ? 'both' : 'section')
   const section = views !== 'plan', plan = views !== 'section'
@@ -45,7 +48,7 @@ export function columnsFor(shown: Shown, options: SheetOptions, given: GivenSize
   const bare = { left: edgeMm + leftBox + 1.5, right: 1.5 + rightBox + aside + edgeMm }
   const left = section && !airOnRight(shown) ? Math.max(bare.left, air + 7) : bare.left
   const derivedMm = 8.5 + Math.max(grip, airOnRight(shown) ? air : 0)
-  const derived = section && options.widthMm - left - bare.right - derivedMm >= leastSectionMm
+  const derived = extras.derived && section && options.widthMm - left - bare.right - derivedMm >= leastSectionMm
   return {
     views, derived,
     leftMm: derived ? left : bare.left,
@@ -55,7 +58,7 @@ export function columnsFor(shown: Shown, options: SheetOptions, given: GivenSize
     rightBoxesXMm: options.widthMm - edgeMm - rightBox - aside,
     topMm: section ? Math.max(edgeMm + titleMm + 5, given.offTop ? edgeMm + given.offTop.heightMm + 2.5 : 0) : edgeMm + titleMm,
     bottomMm: plan && given.between ? given.between.heightMm + 3 + edgeMm : edgeMm + 1,
-    labelsMm: 5.5 + (labelRow ? labelRowMm : 0),
+    labelsMm: 5.5 + (extras.labelRow ? labelRowMm : 0),
     overhangMm: 6,
     bedPastMm: derived ? 3 : 0,
   }

@@ -6,7 +6,7 @@ import { type Frame, frameFor, scaleName } from '#drafting/setup/frame.ts'
 import { type GivenSizes, givenSizes } from '#drafting/setup/given-sizes.ts'
 import { jawNames } from '#drafting/setup/jaw-names.ts'
 import { leftColumn } from '#drafting/setup/left-column.ts'
-import { columnsFor, edgeMm } from '#drafting/setup/margins.ts'
+import { type Columns, columnsFor, edgeMm, type Extras } from '#drafting/setup/margins.ts'
 import type { SetupPicture } from '#drafting/setup/picture.ts'
 import { planItems } from '#drafting/setup/plan.ts'
 import { rightColumn } from '#drafting/setup/right-column.ts'
@@ -25,25 +25,32 @@ export type SetupDrawing = Scene & { readonly scale: number; readonly scaleName:
  * little while sizes are typed. A cut for which there is no room has no spot. Made for sheets from 95 × 60 mm.
  */
 export function setupSheetDrawing(picture: SetupPicture, options: SheetOptions): SetupDrawing {
-  const shown = shownOf(picture)
-  const plain = drawn(shown, options, false)
-  const { items, fields, frame } = plain.rowNeeded ? drawn(shown, options, true) : plain
+  const shown = shownOf(picture), given = givenSizes(shown, options)
+  const full = { labelRow: false, derived: true }, bare = { labelRow: false, derived: false }
+  const extras = placed(shown, options, given, bare).frame.scale > placed(shown, options, given, full).frame.scale * worthIt && options.scales === 'standard' ? bare : full
+  const plain = drawn(shown, options, given, extras)
+  const { items, fields, frame } = plain.rowNeeded ? drawn(shown, options, given, { ...extras, labelRow: true }) : plain
   const { title, description } = options.words
   return { title, description, widthMm: options.widthMm, heightMm: options.heightMm, items, fields, scale: frame.scale, scaleName: scaleName(frame.scale) }
 }
 
+/** On prints, whose scales lie far apart, the sizes that follow give way to a drawing so much larger: the print says them in figures, too. */
+const worthIt = 1.2
+
 type Drawn = { readonly items: readonly Item[]; readonly fields: readonly FieldSpot[] }
 
-/** `labelRow`: paper is kept for labels of bars under the section; `rowNeeded`: it should be. */
-function drawn(shown: Shown, options: SheetOptions, labelRow: boolean): Drawn & { readonly frame: Frame; readonly rowNeeded: boolean } {
-  const given = givenSizes(shown, options)
-  const columns = columnsFor(shown, options, given, labelRow)
-  const frame = frameFor(shown, options.widthMm, options.heightMm, columns, columns.views, options.scales ?? 'fitted')
+function placed(shown: Shown, options: SheetOptions, given: GivenSizes, extras: Extras): { readonly columns: Columns; readonly frame: Frame } {
+  const columns = columnsFor(shown, options, given, extras)
+  return { columns, frame: frameFor(shown, options.widthMm, options.heightMm, columns, columns.views, options.scales ?? 'fitted') }
+}
+
+/** `rowNeeded`: labels of bars found no room at their bars and stand in a row that should have paper of its own. */
+function drawn(shown: Shown, options: SheetOptions, given: GivenSizes, extras: Extras): Drawn & { readonly frame: Frame; readonly rowNeeded: boolean } {
+  const { columns, frame } = placed(shown, options, given, extras), words = options.words
   const section = columns.views !== 'plan', plan = columns.views !== 'section'
   const labels = section ? barLabels(shown, frame, columns.leftMm, options.widthMm - columns.rightMm) : { items: [], inRow: false }
   const left = leftColumn(shown, frame, options, given, columns), right = rightColumn(shown, frame, options, given, columns)
   const between = plan ? betweenJaws(shown, frame, given) : { items: [], fields: [] }
-  const words = options.words
   return {
     items: [
       ...(plan ? planItems(shown, frame) : []),
@@ -51,7 +58,7 @@ function drawn(shown: Shown, options: SheetOptions, labelRow: boolean): Drawn & 
       ...left.items, ...right.items, ...between.items,
       ...(columns.derived ? derivedSizes(shown, frame, options) : []),
       ...labels.items,
-      ...(section ? jawNames(shown, frame, options, labelRow ? labelRowMm : 0, [columns.leftMm, columns.rightBoxesXMm - 1]) : []),
+      ...(section ? jawNames(shown, frame, options, extras.labelRow ? labelRowMm : 0, [columns.leftMm, columns.rightBoxesXMm - 1]) : []),
       textOf([edgeMm, edgeMm + 2], section ? words.section : words.plan, { tone: 'thin' }),
     ],
     fields: [...left.fields, ...right.fields, ...between.fields],
