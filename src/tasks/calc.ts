@@ -1,3 +1,9 @@
+import { answerBudget } from '#engine/inspect/answer-budget.ts'
+import { answerLine } from '#engine/inspect/answer-line.ts'
+import { answerMates } from '#engine/inspect/answer-mates.ts'
+import { answerShape } from '#engine/inspect/answer-shape.ts'
+import { answerTurnOver } from '#engine/inspect/answer-turn-over.ts'
+import { answerVerdict } from '#engine/inspect/answer-verdict.ts'
 import { answerPlaces } from '#engine/setup/answer-places.ts'
 import { answerSetup } from '#engine/setup/answer-setup.ts'
 import { answerWindow } from '#engine/setup/answer-window.ts'
@@ -18,6 +24,12 @@ export const calculations: { readonly [name: string]: Calculation } = {
   window: { title: 'The seat heights that serve, and what sets each end.', answer: answerWindow },
   places: { title: 'Where given bars may stand among holes and cuts that come out below.', answer: answerPlaces },
   setup: { title: 'Which bars of a rack to use, how they stand, and why not the others.', answer: answerSetup },
+  'shape': { title: 'Readings to bar: height, parallelism, taper, crown, twist, how two go together, and what they prove.', answer: answerShape },
+  'turn-over': { title: 'Readings with either face up to bend and height error apart.', answer: answerTurnOver },
+  'budget': { title: 'Measuring uncertainty from its parts.', answer: answerBudget },
+  'verdict': { title: 'A value with its uncertainty against its limits: proved, not proved, out.', answer: answerVerdict },
+  'mates': { title: 'The best pairs, or the most equal bars, out of a pile.', answer: answerMates },
+  'line': { title: 'Straight line or polynomial through readings.', answer: answerLine },
 }
 
 /**
