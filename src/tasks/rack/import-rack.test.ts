@@ -148,7 +148,7 @@ describe('what is amiss is told line by line, and nothing comes in', () => {
     const bits = fc.constantFrom('height', 'thickness', 'length', ',', ';', '\t', '"', '\n', '\r\n', '35', '7/8', 'mm', "'", '=', ' ', 'ø', '1e9', '\u{feff}', '-')
     await fc.assert(fc.asyncProperty(fc.oneof(fc.string({ maxLength: 60 }), fc.array(bits, { maxLength: 40 }).map((parts) => parts.join(''))), async (text) => {
       await take(text, 'mm', true).catch((error: unknown) => { if (!(error instanceof Refusal)) throw error })
-    }), { numRuns: 400 })
+    }), { numRuns: 250 })
   })
 })
 
@@ -176,7 +176,7 @@ describe('out and in again', () => {
         await from.close()
         await to.close()
       },
-    ), { numRuns: 40 })
+    ), { numRuns: 25 })
   })
 
   test('two groups of mates with one name come back as two', async () => {

@@ -1,0 +1,56 @@
+import Database from 'better-sqlite3'
+import { copyFileSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { checksOf } from '#store/checks.ts'
+import { clashesOf } from '#store/changes.ts'
+import { eventsOf } from '#store/events.ts'
+import { historyOf } from '#store/history.ts'
+import { migrationsFor } from '#store/migrations/all.ts'
+import { databaseFile, openStore } from '#store/open.ts'
+import { recordsOf } from '#store/records.ts'
+import { toldOf } from '#store/told.ts'
+import { unservedOf } from '#store/unserved.ts'
+
+const fixtures = resolve(import.meta.dirname, '../../fixtures/databases')
+const released = readdirSync(fixtures).filter((name) => name.endsWith('.sqlite'))
+
+let folder: string
+beforeEach(() => { folder = mkdtempSync(join(tmpdir(), 'twinrest-released-')) })
+afterEach(() => rmSync(folder, { recursive: true, force: true }))
+
+test('there is a database for every migration', () => {
+  expect(released).toEqual(Object.keys(migrationsFor('sqlite')).map((_name, at) => `schema-${at + 1}.sqlite`))
+})
+
+test.each(released)('%s opens, is brought up to date and still says what it said', async (name) => {
+  copyFileSync(join(fixtures, name), join(folder, databaseFile))
+  const store = await openStore(folder)
+  expect((await store.db.selectFrom('kysely_migration' as 'shop').select('name').execute()).map((row) => row.name)).toEqual(Object.keys(migrationsFor('sqlite')))
+  expect(await recordsOf(store, 'bar')).toMatchObject([
+    { id: 'left', code: 'ABCD2345', matesId: 'mates-1', slotId: 'slot-1', thicknessMm: 8, where: { at: 'slot' }, note: 'stoned' },
+    { id: 'right', code: 'ABCD2346', matesId: 'mates-1', where: { at: 'out', who: 'JO' } },
+  ])
+  expect(await clashesOf(store)).toMatchObject([{ record: 'left', field: 'note', stands: { value: 'stoned', person: 'KM' }, aside: { value: 'lent', person: 'JO' } }])
+  expect(await recordsOf(store, 'setup')).toMatchObject([{ viseId: 'vise-1', partId: 'part-1', bars: ['left', 'right'], retired: false }])
+  expect(await recordsOf(store, 'shop')).toMatchObject([{ units: { length: 'mm' }, demo: false }])
+  expect((await checksOf(store)).map(({ id, readings }) => [id, readings.map((reading) => reading.text)])).toEqual([['check-1', ['35', '35']], ['check-2', ['35,002']]])
+  expect((await eventsOf(store, 'right')).map(({ kind, undoes }) => [kind, undoes])).toEqual([['added', null], ['gone', null], ['undone', 'event-4']])
+  expect(await toldOf(store, 'setup-1')).toMatchObject([{ data: { seatMm: 35 } }])
+  expect(await unservedOf(store)).toMatchObject([{ viseId: 'vise-1', lowMm: 49, highMm: 35 }])
+  expect(await historyOf(store, 'bar', 'left')).toHaveLength(7)
+  await store.close()
+})
+
+test('the tables of the first release are made as they were released', async () => {
+  const schemaOf = (file: string) => {
+    const raw = new Database(file, { readonly: true })
+    const rows = raw.prepare("select name, sql from sqlite_master where name not like 'sqlite%' order by name").all()
+    raw.close()
+    return rows
+  }
+  await (await openStore(folder)).close()
+  copyFileSync(join(fixtures, 'schema-1.sqlite'), join(folder, 'old.sqlite'))
+  expect(schemaOf(join(folder, databaseFile))).toEqual(schemaOf(join(folder, 'old.sqlite')))
+})
