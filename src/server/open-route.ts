@@ -1,0 +1,41 @@
+import { z } from '@hono/zod-openapi'
+import type { Context, Hono } from 'hono'
+import { readAs } from '#model/read-as.ts'
+import { Refusal } from '#model/refusal.ts'
+import { mostBytesFor } from '#server/guard.ts'
+
+/** One door of the interface, as it is described. */
+export type Door<Body = unknown> = {
+  readonly method: 'get' | 'post'
+  /** With parameters as `{name}`. */
+  readonly path: string
+  readonly summary: string
+  /** What is sent; left out: nothing. */
+  readonly body?: z.ZodType<Body>
+  /** What comes back; JSON unless `answerType` says otherwise. */
+  readonly answer: z.ZodType
+  readonly answerType?: string
+}
+
+/** The app and the doors opened in it so far, out of which the OpenAPI document is written. */
+export type Doors = { readonly app: Hono; readonly opened: Door[] }
+
+/**
+ * Opens a door. The body is read by the schema it is described with, by the reader the whole house uses, so that a refusal
+ * names its field in the same words everywhere. A body that is a list is called by the last step of the path.
+ */
+export function openRoute<Body = undefined>({ app, opened }: Doors, door: Door<Body>, run: (c: Context, body: Body) => Promise<Response>): void {
+  const { method, path, body } = door, whole = body instanceof z.ZodArray ? path.split('/').at(-1)! : ''
+  opened.push(door)
+  app.on(method, path.replaceAll(/\{(\w+)\}/g, ':$1'), async (c) => await run(c, body ? readAs(body, await jsonOf(c), whole) : undefined as Body))
+}
+
+async function jsonOf(c: Context): Promise<unknown> {
+  const text = await c.req.text(), mostBytes = mostBytesFor(c.req.path)
+  if (text.length > mostBytes) throw new Refusal('body-too-large', { mostBytes })
+  try {
+    return JSON.parse(text)
+  } catch {
+    throw new Refusal('not-json')
+  }
+}

@@ -1,0 +1,44 @@
+import { z } from '@hono/zod-openapi'
+import { idSchema } from '#model/change.ts'
+import { Refusal } from '#model/refusal.ts'
+import { setupFormSchema } from '#model/setup-form.ts'
+import { type Doors, openRoute } from '#server/open-route.ts'
+import type { Store } from '#store/store.ts'
+import { cardOfVise } from '#tasks/setup/card-of-vise.ts'
+import { chooseFromCase, chooseFromForm } from '#tasks/setup/choose-for-vise.ts'
+
+const askedSchema = z.strictObject({
+  viseId: idSchema.nullable().describe('A vise of the shop; null where the case brings the sizes of one.'),
+  form: setupFormSchema.optional().describe('The Set up screen as typed.'),
+  case: z.record(z.string(), z.unknown()).optional().describe('Or a case in the keys of calc/setup, without bars: those are the shop\'s.'),
+  most: z.int().min(0).optional().describe('Choices to answer at most; of a form.'),
+  rejectedMost: z.int().min(0).optional().describe('Rejections to answer at most; of a form.'),
+  only: z.array(idSchema).max(5000).optional().describe('The bars to look at; of a form.'),
+})
+
+/** The main job over the shop's own facts, and the card to hang by a vise. */
+export function addSetupRoutes(doors: Doors, store: Store): void {
+  openRoute(doors, {
+    method: 'post', path: '/api/setup', body: askedSchema, answer: z.object({ question: z.unknown(), answer: z.unknown(), bars: z.array(z.unknown()), vise: z.unknown() }),
+    summary: 'Which bars of the shop to use for a part in a vise, how they stand, and why not the others.',
+  }, async (c, asked) => c.json(await chosen(store, asked)))
+  openRoute(doors, {
+    method: 'get', path: '/api/card/{viseId}', answer: z.object({ vise: z.unknown(), shop: z.unknown(), airMm: z.number(), bedAirMm: z.number(), rows: z.array(z.unknown()) }),
+    summary: 'What every pair is good for in a vise: the finished height it works from, its grip, the largest drill clear of the bed.',
+  }, async (c) => c.json(await cardOfVise(store, c.req.param('viseId')!)))
+}
+
+function chosen(store: Store, { viseId, form, case: raw, ...options }: z.infer<typeof askedSchema>) {
+  if (form === undefined) {
+    if (raw === undefined) throw new Refusal('field-missing', { field: 'form', given: null, needed: ['form', 'case'] })
+    return chooseFromCase(store, viseId, { ...raw, ...options })
+  }
+  if (viseId === null) throw new Refusal('field-missing', { field: 'viseId', given: null, needed: 'id' })
+  return chooseFromForm(store, { viseId, form, ...withoutUndefined(options) })
+}
+
+type Given<Options> = { [Key in keyof Options]?: Exclude<Options[Key], undefined> }
+
+function withoutUndefined<Options extends object>(options: Options): Given<Options> {
+  return Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined)) as Given<Options>
+}

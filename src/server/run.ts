@@ -1,0 +1,44 @@
+import { Refusal } from '#model/refusal.ts'
+import { readConfig } from '#server/config.ts'
+import { serveShop } from '#server/serve-shop.ts'
+import { openStore } from '#store/open.ts'
+import { recordOf, recordsOf } from '#store/records.ts'
+import { startShop } from '#store/start-shop.ts'
+import { loadDemo } from '#tasks/shop/load-demo.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
+import { plainUnits } from '#words/terms.ts'
+
+/** Serves the shop until told to stop; what cannot be done is said in a sentence, exit code 2. */
+export async function run(args: readonly string[]): Promise<void> {
+  try {
+    await serve(args)
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    process.stderr.write(`${sayRefusal(error, plainUnits)}\n`)
+    process.exitCode = 2
+  }
+}
+
+async function serve(args: readonly string[]): Promise<void> {
+  const config = readConfig(args, process.env)
+  const store = await openStore(config.dataFolder)
+  try {
+    await startShop(store)
+    if (config.demo && !(await recordOf(store, 'shop', 'shop')).demo) await loadDemo(store)
+    const { url, stop } = await serveShop(store, config)
+    const isEmpty = (await recordsOf(store, 'vise')).length === 0 && (await recordsOf(store, 'bar')).length === 0
+    process.stdout.write(`Twinrest: ${url}\n${isEmpty ? emptyShop : ''}`)
+    await toldToStop()
+    await stop()
+  } finally {
+    await store.close()
+  }
+}
+
+const emptyShop = 'This shop is empty: open the address and add a vise and your bars, or look around in the invented demo shop it offers.\n'
+
+function toldToStop(): Promise<void> {
+  return new Promise((done) => {
+    for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => done())
+  })
+}

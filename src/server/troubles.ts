@@ -1,0 +1,19 @@
+import { randomUUID } from 'node:crypto'
+import type { Context } from 'hono'
+import { Refusal } from '#model/refusal.ts'
+
+/** Takes a line for the operator; never what a person typed. */
+export type Log = (line: string) => void
+
+/** Every error in one of two shapes: `{refused, facts}` is the caller's to put right, `{fault}` is ours and in the log under its id. */
+export function answerTrouble(error: unknown, c: Context, log: Log): Response {
+  if (error instanceof Refusal) return c.json({ refused: error.code, facts: error.facts }, statusOf(error.code))
+  const id = randomUUID().slice(0, 8)
+  log(`fault ${id} ${c.req.method} ${c.req.routePath}\n${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`)
+  return c.json({ fault: id }, 500)
+}
+
+/** A refusal is 422, but for what HTTP itself has a number for. */
+function statusOf(code: string): 400 | 413 | 422 {
+  return code === 'not-json' ? 400 : code === 'body-too-large' ? 413 : 422
+}
