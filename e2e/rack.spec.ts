@@ -120,7 +120,7 @@ test.describe('an empty shop', () => {
     await shop.kill()
     await page.getByRole('button', { name: 'Knocked' }).click()
     await expect(page.getByRole('button', { name: 'Saved here' })).toBeVisible()
-    await expect(page.getByText(/^Look at it first: knocked/)).toBeVisible()
+    await expect(page.getByText('Look at it first: knocked')).toBeVisible()
     await shop.start()
     await page.getByRole('button', { name: 'Saved here' }).click()
     await page.getByRole('button', { name: 'Try now' }).click()
@@ -146,7 +146,7 @@ test.describe('the number pad', () => {
     await expect(page.getByLabel('height', { exact: true })).toHaveValue('1 3/4')
     await expectAccessible(page)
     await pad.getByRole('button', { name: 'next' }).tap()
-    await expect(page.getByLabel('thickness')).toBeFocused()
+    await expect(page.getByRole('textbox', { name: 'thickness' })).toBeFocused()
     await page.getByRole('button', { name: 'done' }).tap()
     await expect(page.getByRole('group', { name: /^Number pad/ })).toHaveCount(0)
   })
@@ -177,16 +177,16 @@ test('a bar is changed, retired and taken back', async ({ page }) => {
   await page.goto('/rack')
   await page.locator('.rack-row').nth(3).click()
   const address = page.url()
-  await page.getByRole('link', { name: 'Change' }).click()
+  await page.getByRole('link', { name: 'Change', exact: true }).click()
   await page.getByLabel('name, as marked on it').fill('Blue dot')
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Blue dot')
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect(page.getByRole('heading', { level: 1 })).not.toContainText('Blue dot')
-  await page.getByRole('button', { name: 'Retire' }).click()
-  await expect(page.getByText(/^Retired/)).toBeVisible()
+  await page.getByRole('button', { name: 'Retire', exact: true }).click()
+  await expect(page.getByText(/Retired \d/)).toBeVisible()
   await page.getByRole('button', { name: 'Undo' }).click()
-  await expect(page.getByText(/^Retired/)).toHaveCount(0)
+  await expect(page.getByText(/Retired \d/)).toHaveCount(0)
   expect(page.url()).toBe(address)
 })
 
@@ -206,38 +206,33 @@ test('once visited, the app opens without the server', async ({ page, shop }) =>
   await expect(page.getByRole('heading', { name: 'Shop', exact: true })).toBeVisible()
 })
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme })
-    test('every page of the rack is accessible', async ({ page }) => {
-      await page.goto('/rack')
-      await page.locator('.rack-row').first().waitFor()
+test('every page of the rack is accessible, light and dark', async ({ page }) => {
+  test.slow()
+  await page.goto('/rack')
+  const bar = await page.locator('.rack-row').nth(2).getAttribute('href')
+  for (const path of ['/rack', bar!, `${bar!}/edit`, '/rack/new', '/rack/import', '/rack/none']) {
+    await page.goto(path)
+    await page.getByRole('heading', { level: 1 }).waitFor()
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme })
       await expectAccessible(page)
-      const bar = await page.locator('.rack-row').nth(2).getAttribute('href')
-      for (const path of [bar!, `${bar!}/edit`, '/rack/new', '/rack/import', '/rack/none']) {
-        await page.goto(path)
-        await page.getByRole('heading', { level: 1 }).waitFor()
-        await expectAccessible(page)
-      }
-    })
-  })
-}
+    }
+  }
+})
 
-for (const [width, height] of [[360, 640], [390, 844], [800, 1280], [1024, 768]] as const) {
-  test.describe(`at ${width} × ${height}`, () => {
-    test.use({ viewport: { width, height } })
-    test('nothing scrolls sideways, and the actions are large enough', async ({ page }) => {
-      await page.goto('/rack')
-      const bar = await page.locator('.rack-row').nth(2).getAttribute('href')
-      for (const path of ['/rack', bar!, `${bar!}/edit`, '/rack/new', '/rack/import']) {
-        await page.goto(path)
-        await page.locator('.desk-side').waitFor()
-        expect(await page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth)).toBe(true)
-        for (const action of await page.locator('.action:visible, .choice-one:visible, .rack-row:visible').all()) {
-          const box = await action.boundingBox()
-          expect(box!.height).toBeGreaterThanOrEqual(71.9)
-        }
-      }
-    })
-  })
-}
+test('from phone to desktop nothing scrolls sideways, and the actions are large enough', async ({ page }) => {
+  test.slow()
+  await page.goto('/rack')
+  const bar = await page.locator('.rack-row').nth(2).getAttribute('href')
+  for (const path of ['/rack', bar!, `${bar!}/edit`, '/rack/new', '/rack/import']) {
+    await page.goto(path)
+    for (const [width, height] of [[360, 640], [390, 844], [800, 1280], [1024, 768], [1920, 1080]] as const) {
+      await page.setViewportSize({ width, height })
+      await page.locator('.desk-side').waitFor()
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
+      const heights = await page.locator('.action:visible, .choice-one:visible, .rack-row:visible').evaluateAll((actions) => actions.map((action) => action.getBoundingClientRect().height))
+      expect(heights.length).toBeGreaterThan(0)
+      expect(Math.min(...heights)).toBeGreaterThanOrEqual(71.9)
+    }
+  }
+})

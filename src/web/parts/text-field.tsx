@@ -1,4 +1,5 @@
-import { useId, type ReactNode } from 'react'
+import { useId, type KeyboardEvent, type ReactNode } from 'react'
+import { toNextField } from '#web/parts/next-field.ts'
 
 type Props = {
   readonly label: string
@@ -19,7 +20,7 @@ export function TextField({ label, value, onChange, error, note, maxLength, know
     <div className="field" data-error={error ? '' : undefined}>
       <input
         id={id} type="text" autoComplete="off" dir="auto" value={value} maxLength={maxLength} list={known ? `${id}-known` : undefined}
-        aria-invalid={error ? true : undefined} aria-describedby={told || undefined} onChange={(event) => onChange(event.target.value)}
+        aria-invalid={error ? true : undefined} aria-describedby={told || undefined} onChange={(event) => onChange(event.target.value)} onKeyDown={moveOn}
       />
       <label htmlFor={id}>{label}</label>
       {known ? <datalist id={`${id}-known`}>{known.map((name) => <option key={name} value={name}>{name}</option>)}</datalist> : null}
@@ -27,4 +28,9 @@ export function TextField({ label, value, onChange, error, note, maxLength, know
       {error ? <p className="field-error" id={`${id}-error`}>{error}</p> : null}
     </div>
   )
+}
+
+/** Enter goes on as in the numbers; from the last field it sends the form. */
+function moveOn(event: KeyboardEvent<HTMLInputElement>): void {
+  if (event.key === 'Enter' && !event.nativeEvent.isComposing && toNextField(event.currentTarget)) event.preventDefault()
 }

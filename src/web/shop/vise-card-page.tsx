@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import { viseCardPages } from '#drafting/setup/vise-card.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
@@ -12,10 +12,8 @@ import { useUnits } from '#web/units.ts'
 /** The black strip to hang by a vise: what every pair is good for there. It works with no tablet. */
 export function ViseCardPage({ shop, vise }: { readonly shop: ShopSnapshot; readonly vise: ViseRecord }) {
   const units = useUnits(), { paper } = shop.shop
-  const pages = useMemo(() => {
-    const day = new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' })
-    return viseCardPages(sayViseCard(viseCardFacts(shop, vise, day, units), units), paper)
-  }, [shop, vise, units, paper])
+  const [day] = useState(() => new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' }))
+  const pages = useMemo(() => viseCardPages(sayViseCard(viseCardFacts(shop, vise, day, units), units), paper), [shop, vise, day, units, paper])
   return (
     <div className="page">
       <header className="no-print card-head">
