@@ -22,12 +22,15 @@ const heightOf = ({ points }: ShapeItem): number => Math.max(...points.map(([, y
 
 describe('the shelf', () => {
   test('shows every bar true to scale, lowest first, with its slot, and a gap for each missing height', () => {
-    const scene = shelfDrawing(shelf, { widthMm: 164, units: millimetres })
+    const scene = shelfDrawing({ ...shelf, groups: shelf.groups.toReversed() }, { widthMm: 164, units: millimetres })
     const wanted = shelf.groups.flatMap(({ heightMm, thicknessesMm }) => thicknessesMm.map(() => heightMm * scene.scale))
+    const leftToRight = (a: number, b: number) => scene.fields[a]!.at[1] - scene.fields[b]!.at[1] || scene.fields[a]!.at[0] - scene.fields[b]!.at[0]
+    const inReadingOrder = scene.fields.map((_, i) => i).toSorted(leftToRight).map((i) => shelf.groups.find(({ id }) => id === scene.fields[i]!.name)!.heightMm)
+    expect(inReadingOrder).toEqual(inReadingOrder.toSorted((a, b) => a - b))
     const drawn = [...shapesOf(scene, 'bar'), ...shapesOf(scene, 'thin')].map(heightOf)
     expect(drawn.toSorted((a, b) => a - b).map((mm) => mm.toFixed(6))).toEqual(wanted.toSorted((a, b) => a - b).map((mm) => mm.toFixed(6)))
     expect(shapesOf(scene, 'hidden').map(heightOf).map((mm) => (mm / scene.scale).toFixed(6))).toEqual(shelf.missingMm.map((mm) => mm.toFixed(6)))
-    expect(scene.fields.map(({ name }) => name)).toEqual(shelf.groups.map(({ id }) => id))
+    expect(scene.fields.map(({ name }) => name).toSorted()).toEqual(shelf.groups.map(({ id }) => id).toSorted())
     const said = scene.items.flatMap((item) => (item.kind === 'text' ? [item.text] : []))
     for (const { slot } of shelf.groups) expect(said).toContain(slot)
     expect(faultsOf(scene)).toEqual([])
