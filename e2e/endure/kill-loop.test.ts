@@ -18,19 +18,23 @@ async function send(name: string): Promise<boolean> {
   return answer !== null
 }
 
+const pause = (ms: number) => new Promise((done) => { setTimeout(done, ms) })
+
 test(`killed ${kills} times in a loop of writes, nothing that was acknowledged is lost and nothing is half there`, async () => {
   const acknowledged = new Set<string>(), unanswered: string[] = []
   for (let round = 0; round < kills; round += 1) {
-    let running = true
+    let running = true, answered = 0
     const hand = async (which: number) => {
       for (let at = 0; running; at += 1) {
         const name = `${round}-${which}-${at}`
-        if (await send(name)) acknowledged.add(deedOfBar(name).bar)
+        if (await send(name)) { acknowledged.add(deedOfBar(name).bar); answered += 1 }
         else { unanswered.push(name); break }
       }
     }
     const all = Array.from({ length: hands }, (_none, which) => hand(which))
-    await new Promise((done) => { setTimeout(done, 40 + ((round * 37) % 200)) })
+    // At another point of the stream each time, once it flows.
+    while (answered < 5 + ((round * 17) % 60)) await pause(2)
+    await pause(round % 7)
     await shop.kill()
     running = false
     await Promise.all(all)
@@ -41,7 +45,7 @@ test(`killed ${kills} times in a loop of writes, nothing that was acknowledged i
     expect([...acknowledged].filter((bar) => !state.bars.has(bar))).toEqual([])
     await shop.start()
   }
-  expect(acknowledged.size).toBeGreaterThan(kills)
+  expect(acknowledged.size).toBeGreaterThan(5 * kills)
 
   // What nobody answered is sent again, as a tablet does: it is there once, whether it had been written or not.
   for (const name of unanswered) expect(await send(name)).toBe(true)
