@@ -1,5 +1,16 @@
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { EmptyShop } from '#web/parts/empty-shop.tsx'
+import { PrintPage } from '#web/setup/print/print-page.tsx'
+import { SetupDesk } from '#web/setup/setup-desk.tsx'
+import { useUnits } from '#web/units.ts'
+import '#web/setup/setup.css'
 
-export function SetupScreen({ shop }: { readonly shop: ShopSnapshot; readonly rest: readonly string[] }) {
-  return <div className="page"><h1>Set up</h1><p>{shop.vises.length}</p></div>
+/** The first screen: a part and a vise, and at once the pair that carries it. `/setup/print/ID` is its sheet on paper. */
+export function SetupScreen({ shop, rest: [step, id] }: { readonly shop: ShopSnapshot; readonly rest: readonly string[] }) {
+  const units = useUnits(), vises = shop.vises.filter(({ retired }) => !retired)
+  if (step === 'print') return <PrintPage shop={shop} id={id ?? ''} />
+  if (vises.length === 0 || shop.bars.length === 0) {
+    return <div className="page"><h1>Set up</h1><EmptyShop lacks={vises.length > 0 ? 'bars' : shop.bars.length > 0 ? 'vises' : 'both'} /></div>
+  }
+  return <SetupDesk key={units.length} shop={shop} />
 }

@@ -1,0 +1,33 @@
+import { useState } from 'react'
+import { useDesk } from '#web/setup/desk.ts'
+import { RestRow } from '#web/setup/answer/rest-row.tsx'
+import { howItStands, nameOfRest } from '#web/setup/answer/say-choice.ts'
+import { choiceKey } from '#web/setup/view/choice-key.ts'
+import { lengthIn } from '#web/setup/answer/say-numbers.ts'
+
+const fewest = 4
+
+/** Everything else out of the rack that serves, best first; the first few until more is asked for. */
+export function AlsoWork() {
+  const { view: { answered }, bench, units, terms } = useDesk()
+  const [all, setAll] = useState(false)
+  const others = answered?.answer.choices.filter((choice) => choice !== answered.shown) ?? []
+  if (others.length === 0) return null
+  return (
+    <section>
+      <h2 className="setup-rule">Also work</h2>
+      <ul>
+        {(all ? others : others.slice(0, fewest)).map((choice) => (
+          <RestRow
+            key={choiceKey(choice)} rest={choice} serves
+            lines={[
+              `${nameOfRest(choice, bench, units)}, ${howItStands(choice, terms).join(', ')}`,
+              `grip ${lengthIn(choice.gripMm, units)}${choice.airMm === null ? '' : `, ${lengthIn(choice.airMm, units)} clear`}`,
+            ]}
+          />
+        ))}
+      </ul>
+      {all || others.length <= fewest ? null : <button type="button" className="setup-more" onClick={() => setAll(true)}>{others.length - fewest} more</button>}
+    </section>
+  )
+}

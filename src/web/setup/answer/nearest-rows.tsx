@@ -1,0 +1,26 @@
+import { sayFinding } from '#words/say-finding.ts'
+import { sayOffer } from '#words/say-offer.ts'
+import { useDesk } from '#web/setup/desk.ts'
+import { RestRow } from '#web/setup/answer/rest-row.tsx'
+import { barLabel, nameOfRest } from '#web/setup/answer/say-choice.ts'
+import type { Refused } from '#web/setup/view/view-from.ts'
+
+/** Just outside the heights that work: each struck through, with what it is short of and the wish that would have to be given up. */
+export function NearestRows() {
+  const { view: { answered }, units, bench } = useDesk()
+  if (!answered || answered.nearest.length === 0) return null
+  const nameOf = (id: string) => barLabel(id, bench, units)
+  return (
+    <section>
+      <h2 className="setup-rule">Nearest</h2>
+      <ul>{answered.nearest.map((refused) => <RefusedRow key={refused.rejection.bars.join(' ')} refused={refused} />)}</ul>
+      {answered.answer.offers?.length ? <ul className="setup-lines">{answered.answer.offers.map((offer) => <li key={`${offer.wish} ${offer.bars.join(' ')} ${offer.stand}`}>{sayOffer(offer, units, nameOf)}</li>)}</ul> : null}
+    </section>
+  )
+}
+
+export function RefusedRow({ refused: { rejection, why } }: { readonly refused: Refused }) {
+  const { units, bench } = useDesk()
+  const reasons = why.map((finding) => sayFinding(finding, units, (id) => barLabel(id, bench, units)))
+  return <RestRow rest={rejection} serves={false} lines={[nameOfRest(rejection, bench, units), ...reasons]} />
+}

@@ -1,0 +1,73 @@
+import type { SetupSheetData } from '#drafting/setup/setup-sheet.ts'
+import { sheetWords } from '#drafting/setup/sheet-words.ts'
+import { situationsOf } from '#engine/setup/situations.ts'
+import { withUnit, wordNumber } from '#model/length.ts'
+import type { SetupRecord } from '#model/setup-record.ts'
+import type { Choice } from '#model/setup.ts'
+import type { Units } from '#model/shop-record.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { cautionsFor } from '#words/cautions.ts'
+import { sayFinding } from '#words/say-finding.ts'
+import { type Terms, termsFor } from '#words/terms.ts'
+import { barLabel, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
+import { sayPart } from '#web/setup/saved/say-setup.ts'
+import type { Bench } from '#web/setup/view/bench.ts'
+import { pictureFrom } from '#web/setup/view/picture-from.ts'
+import type { Answered, SetupView } from '#web/setup/view/view-from.ts'
+
+type Asked = {
+  readonly setup: SetupRecord
+  readonly shop: ShopSnapshot
+  readonly bench: Bench
+  readonly view: SetupView & { readonly answered: Answered }
+  readonly choice: Choice
+  readonly units: Units
+  /** The day and the initials as they stand on the sheet. */
+  readonly day: string
+  readonly initials: string
+}
+
+/** Everything the sheet of one kept setup says, worded, from the setup as it comes out today. */
+export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, initials }: Asked): SetupSheetData {
+  const { answered } = view, terms = termsFor(units.words), nameOf = (id: string) => barLabel(id, bench, units)
+  const title = setup.title || sayPart(setup.form), pair = `${figureOf(choice, bench, units)} ${nameOfRest(choice, bench, units).replace(/^pair /, '')}`
+  const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => sayFinding(finding, units, nameOf))
+  const moved = say((code) => code.startsWith('moved-')), open = say((code) => /not-given$|not-placed$/.test(code))
+  return {
+    picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id))!,
+    units, words: sheetWords(`Setup sheet: ${title}`, `${title} on ${pair} in ${bench.vise.name}.`, units.words), scale: 'Scale',
+    block: {
+      shop: { label: 'Shop', value: shop.shop.name }, part: { label: 'Part', value: title }, operation: { label: 'Operation', value: setup.operation },
+      code: { label: 'Code', value: setup.id.slice(0, 8) }, vise: { label: capital(terms.vise), value: bench.vise.name }, jawSet: { label: 'Jaws', value: bench.jaws.name },
+      pair: { label: 'Pair', value: pair }, slot: { label: 'Slot', value: slotOf(choice, bench) }, date: { label: 'Date', value: day }, initials: { label: 'Initials', value: initials },
+    },
+    stand: howItStands(choice, terms).join(', '),
+    numbers: numbersOf(choice, units),
+    bars: { heading: 'Bars', lines: barLines(choice, nameOf, terms) },
+    spacer: moved.length === 0 ? null : { heading: 'Off their places', lines: moved },
+    workStop: { heading: 'Work stop', lines: ['Against', 'Distance'] },
+    test: { heading: 'Is it down?', lines: ['Paper under each end of both bars, then tighten: tick the strips that hold.'] },
+    cautions: { heading: 'Cautions', lines: cautionsFor(situationsOf(choice, answered.question.part, answered.question.cuts), units) },
+    notComputed: { heading: 'What this sheet leaves open', lines: [...say((code) => code === 'not-computed'), ...open] },
+  }
+}
+
+function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, bars }: Choice, units: Units): SetupSheetData['numbers'] {
+  const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(mm, units) }])
+  return [
+    ...length('Seat above the bed', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
+    ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm` }]),
+  ]
+}
+
+/** Marked ends go to the left, so that a pair lies the same way every time. Common practice, no source. */
+function barLines({ bars, stand }: Choice, nameOf: (id: string) => string, terms: Terms): readonly string[] {
+  const [first, second, third, fourth] = bars.map(nameOf), left = 'Marked ends to the left end of the part.'
+  if (first === undefined) return ['None: the part lies on the bed.']
+  if (second === undefined) return [`${first} in the middle.`, left]
+  const lower = [`${first} at the fixed jaw`, `${second} at the ${terms.movingJaw}`]
+  if (stand !== 'stack') return [`${lower.join(', ')}.`, left]
+  return [`Below: ${lower.join(', ')}.`, `On them: ${third} at the fixed jaw, ${fourth} at the ${terms.movingJaw}.`, left]
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,0 +1,13 @@
+import { ways } from '#model/wishes.ts'
+import type { Choice } from '#model/setup.ts'
+
+/** Names one way of resting the part for as long as the question stands: `on edge:a,b`. */
+export function choiceKey({ stand, stacked, bars }: Pick<Choice, 'stand' | 'stacked' | 'bars'>): string {
+  return `${[stand, ...stacked ?? []].join(' ')}:${bars.join(',')}`
+}
+
+/** The bars of a key and how they stand; of a stack that it is one. */
+export function fromKey(key: string): Pick<Choice, 'bars' | 'stand'> {
+  const [named = '', ids = ''] = key.split(':')
+  return { stand: ways.find((way) => named.startsWith(way)) ?? 'on edge', bars: ids.split(',').filter((id) => id !== '') }
+}

@@ -1,0 +1,73 @@
+import { questionAt } from '#engine/rack/question-at.ts'
+import { chooseBars } from '#engine/setup/choose.ts'
+import type { Finding } from '#model/finding.ts'
+import { type Facts, Refusal } from '#model/refusal.ts'
+import type { Choice, Rejection, SetupAnswer, SetupQuestion } from '#model/setup.ts'
+import type { SetupForm } from '#model/setup-form.ts'
+import { type CountedForm, countedForm, fieldOnScreen } from '#web/setup/state/counted-form.ts'
+import type { Bench } from '#web/setup/view/bench.ts'
+import { choiceKey, fromKey } from '#web/setup/view/choice-key.ts'
+import { neighboursOf } from '#web/setup/view/nearest.ts'
+import { whyNot } from '#web/setup/view/why-not.ts'
+
+/** A candidate that does not serve, with its reasons and their figures. */
+export type Refused = { readonly rejection: Rejection; readonly why: readonly Finding[] }
+
+/** Why there is no answer. `path` is the field on the screen, null where none can be named. */
+export type Stop = { readonly code: string; readonly facts: Facts; readonly path: string | null }
+
+/** What the rack says to a question that could be asked. */
+export type Answered = {
+  readonly question: SetupQuestion
+  readonly answer: SetupAnswer
+  /** The one looked at: what was tapped if it is still among them, else the first choice, else the nearest. */
+  readonly shown: Choice | Refused | null
+  /** Just outside the heights that work, nearest first. */
+  readonly nearest: readonly Refused[]
+}
+
+export type SetupView = {
+  /** Nobody has given a height yet: there is nothing to ask. */
+  readonly waits: boolean
+  readonly refusal: Stop | null
+  readonly answered: Answered | null
+  readonly counted: CountedForm
+}
+
+const mostShown = 30
+
+/** Everything the Set up screen shows, from what was typed and the bench: one question to the engine, and one for each neighbour. */
+export function viewFrom(form: SetupForm, bench: Bench, chosen: string | null): SetupView {
+  const counted = countedForm(form)
+  if (form.height.trim() === '') return { waits: true, refusal: null, answered: null, counted }
+  try {
+    return { waits: false, refusal: null, answered: answeredFrom(questionAt(bench.vise, counted.form, bench.settings, { most: mostShown, rejectedMost: 0 }), bench, chosen), counted }
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    return { waits: false, refusal: stopFrom(error, counted), answered: null, counted }
+  }
+}
+
+export function isRefused(shown: Choice | Refused): shown is Refused {
+  return 'rejection' in shown
+}
+
+/** Why one candidate is refused; null where it serves, or cannot be tried that way at all. */
+export function refusedAlone({ bars, stand }: Pick<Rejection, 'bars' | 'stand'>, { question, answer }: Pick<Answered, 'question' | 'answer'>, bench: Bench): Refused | null {
+  const { rejected } = chooseBars({ ...question, ways: [stand], only: bars, most: 0, rejectedMost: 20 }, bench.rack)
+  const rejection = rejected.find((one) => one.bars.join() === bars.join())
+  return rejection ? { rejection, why: whyNot(rejection, { question, window: answer.window, bars: bench.bars }) } : null
+}
+
+function answeredFrom(question: SetupQuestion, bench: Bench, chosen: string | null): Answered {
+  const answer = chooseBars(question, bench.rack)
+  const asked = { question, answer }, stand = question.part.shape === 'round' ? 'single' : 'on edge'
+  const nearest = neighboursOf(bench.rack, stand, answer.window).flatMap(({ bars }) => refusedAlone({ bars, stand }, asked, bench) ?? [])
+  const tapped = chosen === null ? null : answer.choices.find((choice) => choiceKey(choice) === chosen) ?? refusedAlone(fromKey(chosen), asked, bench)
+  return { question, answer, nearest, shown: tapped ?? answer.choices[0] ?? nearest[0] ?? null }
+}
+
+function stopFrom({ code, facts }: Refusal, counted: CountedForm): Stop {
+  const path = typeof facts['field'] === 'string' ? fieldOnScreen(facts['field'], counted) : null
+  return { code, facts: path === null ? facts : { ...facts, field: path }, path }
+}
