@@ -48,7 +48,7 @@ export function shelfDrawing(data: ShelfData, { widthMm, units }: { readonly wid
     ...data.groups.map((group) => ({ group, heightMm: group.heightMm })),
     ...data.missingMm.map((heightMm) => ({ group: null, heightMm })),
   ].toSorted((a, b) => a.heightMm - b.heightMm).map((stand): Stand => ({ ...stand, widthMm: columnMm(stand, scale, units) }))
-  const rulerMm = textWidthMm(longestNumber(tallest, units), letteringMm) + ticksMm
+  const rulerMm = textWidthMm(longestNumber(tallest, scale, units), letteringMm) + ticksMm
   const items: Item[] = [], fields: FieldSpot[] = []
   let y = 0
   for (const shelf of shelvesOf(stands, widthMm - rulerMm)) {
@@ -93,16 +93,23 @@ function shelfItems(shelf: readonly Stand[], rulerMm: number, widthMm: number, s
   }
 }
 
-const stepOf = ({ length }: Units): number => (length === 'mm' ? 10 : mmPerInch / 2)
+/** 10 mm or half an inch, or as many times that as puts the lines 3 mm apart. */
+function stepOf({ length }: Units, scale: number): number {
+  const least = length === 'mm' ? 10 : mmPerInch / 2
+  let times = 1
+  while (least * times * scale < 3) times *= times.toString().startsWith('2') ? 2.5 : 2
+  return least * times
+}
 
-function longestNumber(tallestMm: number, units: Units): string {
-  const steps = Array.from({ length: Math.floor(tallestMm / stepOf(units)) + 1 }, (_, i) => wordLength(i * stepOf(units), units))
+function longestNumber(tallestMm: number, scale: number, units: Units): string {
+  const stepMm = stepOf(units, scale)
+  const steps = Array.from({ length: Math.floor(tallestMm / stepMm) + 1 }, (_, i) => wordLength(i * stepMm, units))
   return steps.toSorted((a, b) => b.length - a.length)[0]!
 }
 
-/** Ticks every 10 mm or half inch with a line across the shelf, numbered as far as the numbers stand apart. */
+/** Ticks with a line across the shelf, numbered as far as the numbers stand apart. */
 function ruler(upMm: number, boardY: number, rulerMm: number, widthMm: number, scale: number, units: Units): readonly Item[] {
-  const stepMm = stepOf(units)
+  const stepMm = stepOf(units, scale)
   const each = Math.max(1, Math.ceil(5 / (stepMm * scale)))
   return Array.from({ length: Math.floor(upMm / (stepMm * scale) + 1e-6) }, (_, i) => i + 1).flatMap((step): readonly Item[] => {
     const y = boardY - step * stepMm * scale

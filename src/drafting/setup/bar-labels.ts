@@ -26,8 +26,10 @@ export function barLabels(shown: Shown, frame: Frame, fromMm: number, toMm: numb
   })
   const [leftX] = frame.inSection(0, 0), [rightX] = frame.inSection(shown.betweenMm, 0)
   const placed = bars.map((on) => ({ on, items: labelAt(on, bars, [leftX, rightX], drillings(shown, frame)) }))
+  const boxes = placed.flatMap(({ on, items }) => items.flatMap((item) => (item.kind === 'text' ? [{ on, ...textBoxOf(item) }] : [])))
+  const crowded = boxes.filter((box) => boxes.some((other) => other !== box && box.x0Mm < other.x1Mm && other.x0Mm < box.x1Mm && box.y0Mm < other.y1Mm && other.y0Mm < box.y1Mm))
   // Bars of one label are lettered alike: if one finds no room, all go to the row.
-  const away = new Set(placed.filter(({ items }) => items.length === 0).map(({ on }) => on.bar.label))
+  const away = new Set([...placed.filter(({ items }) => items.length === 0), ...crowded].map(({ on }) => on.bar.label))
   const homeless = bars.filter(({ bar }) => away.has(bar.label))
   return { items: [...placed.flatMap(({ on, items }) => (away.has(on.bar.label) ? [] : items)), ...row(homeless, frame.sectionEndMm + 2.9, fromMm, toMm)], inRow: homeless.length > 0 }
 }

@@ -37,9 +37,11 @@ export function targetOf(cut: Cut | null, { alongMm, betweenMm }: Shown, { inPla
       return [x - (cut.diameterMm / 2) * scale, y]
     }
     case 'end': return inPlan(cut.side === 'left' ? cut.stockMm / 2 : alongMm - cut.stockMm / 2, betweenMm * 0.1)
-    case 'face': case 'step': case 'slot': return cut.rect ? inPlan((Math.max(0, cut.rect.x0Mm) + Math.min(alongMm, cut.rect.x1Mm)) / 2, Math.max(0, cut.rect.y0Mm)) : null
+    case 'face': case 'step': case 'slot': return cut.rect ? inPlan((within(cut.rect.x0Mm, alongMm) + within(cut.rect.x1Mm, alongMm)) / 2, within(cut.rect.y0Mm, betweenMm)) : null
   }
 }
+
+const within = (mm: number, mostMm: number): number => Math.min(mostMm, Math.max(0, mm))
 
 /** `alike`: how many holes the first of them stands for, itself counted; 0 for the others. */
 function listedCuts({ picture }: Shown): readonly Listed[] {

@@ -84,31 +84,45 @@ describe('the drawing of a setup', () => {
 
 const anyLength = (min: number, max: number) => fc.integer({ min: min * 4, max: max * 4 }).map((quarters) => quarters / 4)
 
+const share = fc.double({ min: 0, max: 1, noNaN: true })
+
+type Other = { readonly kind: 'step' | 'slot' | 'end' | 'typed'; readonly a: number; readonly b: number; readonly c: number; readonly d: number; readonly placed: boolean; readonly depth: number }
+
+function anyCut({ kind, a, b, c, d, placed, depth }: Other, along: number, across: number, height: number): Cut | null {
+  if (kind === 'typed') return null
+  if (kind === 'end') return { kind, side: a < 0.5 ? 'left' : 'right', stockMm: depth * along * 0.2 }
+  const rect = { x0Mm: Math.min(a, b) * along * 1.4 - along * 0.2, x1Mm: Math.max(a, b) * along * 1.4 - along * 0.2 + 1, y0Mm: Math.min(c, d) * across, y1Mm: Math.max(c, d) * across + 1 }
+  return { kind, depthMm: depth * height, overJaw: a < 0.3, runThroughMm: 0.5, ...(placed ? { rect } : {}) }
+}
+
 const anyPicture: fc.Arbitrary<SetupPicture> = fc.record({
   jaw: anyLength(20, 100), lower: fc.constantFrom(0, 0, 5), jawWidth: fc.option(anyLength(60, 200)), round: fc.boolean(),
   between: fc.option(anyLength(5, 200), { freq: 8 }), along: fc.option(anyLength(10, 400), { freq: 8 }), height: anyLength(3, 120),
-  seat: fc.option(fc.double({ min: 0, max: 1, noNaN: true }), { freq: 8 }), face: anyLength(0, 3), holes: fc.array(fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), anyLength(1, 20)), { maxLength: 12 }),
-  thick: anyLength(2, 20), standing: fc.constantFrom('none', 'single', 'pair', 'stack', 'open'), fouled: fc.boolean(), label: fc.constantFrom('35 C', '1 1/8', '22.225 left over from the lathe', 'A'),
+  seat: fc.option(share, { freq: 8 }), face: anyLength(0, 3), holes: fc.array(fc.tuple(share, share, anyLength(1, 20)), { maxLength: 12 }),
+  thick: anyLength(2, 20), standing: fc.constantFrom('none', 'single', 'pair', 'stack', 'open'), fouled: fc.boolean(), labels: fc.tuple(fc.constantFrom('35 C', '1 1/8', '22.225 left over from the lathe', 'A'), fc.constantFrom('35 C', '35 D')), filled: fc.double({ min: 0.5, max: 1, noNaN: true }),
+  others: fc.array(fc.record({ kind: fc.constantFrom('step', 'slot', 'end', 'typed'), a: share, b: share, c: share, d: share, placed: fc.boolean(), depth: share }), { maxLength: 3 }), hollow: fc.boolean(),
 }).map((given): SetupPicture => {
   const between = given.round ? given.height : given.between
   const seatMm = given.seat === null ? null : Math.round(given.seat * given.jaw * 4) / 4
-  const across = between ?? 40, cuts: readonly Cut[] = [
+  const across = between ?? 40, along = given.along ?? 60, cuts: readonly (Cut | null)[] = [
     ...(given.face > 0 ? [{ kind: 'face', depthMm: Math.min(given.face, given.height), overJaw: true, runThroughMm: 0.5 } as const] : []),
     ...given.holes.map(([x, y, diameterMm]): Cut => ({
       kind: 'hole', xMm: given.along === null ? null : x * given.along, yMm: y * across, diameterMm, tool: 'drill', through: true, runThroughMm: 1.5, pointAngleDeg: 118, leadThreads: 4,
     })),
+    ...given.others.map((other) => anyCut(other, along, across, given.height)),
   ]
-  const t = Math.min(given.thick, across / 2), up = Math.max(seatMm ?? 10, 1)
-  const bar = (yMm: number | null, upMm: number, fromMm = 0) =>
-    ({ label: given.label, acrossMm: t, upMm, lengthMm: 150, place: yMm === null ? null : { xMm: ((given.along ?? 60) - 150) / 2, yMm }, fromMm, fouled: given.fouled })
+  // Bars may be too thick to go in: refused ones are drawn, too.
+  const t = Math.min(given.thick, across * given.filled), up = Math.max(seatMm ?? 10, 1)
+  const bar = (yMm: number | null, upMm: number, fromMm = 0, label: string = given.labels[0]) =>
+    ({ label, acrossMm: t, upMm, lengthMm: 150, place: yMm === null ? null : { xMm: ((given.along ?? 60) - 150) / 2, yMm }, fromMm, fouled: given.fouled })
   const bars = {
-    none: [], single: [bar((across - t) / 2, up)], pair: [bar(0, up), bar(across - t, up)], open: [bar(null, up), bar(null, up)],
+    none: [], single: [bar((across - t) / 2, up)], pair: [bar(0, up), bar(across - t, up, 0, given.labels[1])], open: [bar(null, up), bar(null, up)],
     stack: [bar(0, up / 2), bar(across - t, up / 2), bar(0, up / 2, up / 2), bar(across - t, up / 2, up / 2)],
   }[given.standing]
   const airMm = seatMm === null || given.face === 0 ? null : seatMm + given.height - given.jaw - Math.min(given.face, given.height)
   return {
     fixedJawHeightMm: given.jaw, movingJawHeightMm: given.jaw - given.lower, jawWidthMm: given.jawWidth, openingMm: 300, shape: given.round ? 'round' : 'block',
-    betweenJawsMm: between, alongJawsMm: given.along, heightMm: given.height, hollows: [], cuts, seatMm, bars,
+    betweenJawsMm: between, alongJawsMm: given.along, heightMm: given.height, hollows: given.hollow ? [{ x0Mm: along * 0.2, x1Mm: along * 0.9, y0Mm: across * 0.3, y1Mm: across * 0.8 }] : [], cuts, seatMm, bars,
     gripMm: seatMm === null ? null : Math.max(0, given.round ? Math.min(given.jaw - given.lower - seatMm - given.height / 2, given.height / 2) : Math.min(given.jaw - given.lower - seatMm, given.height)),
     airMm,
   }
