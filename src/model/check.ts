@@ -3,7 +3,6 @@ import { atIsoSchema, idSchema } from '#model/change.ts'
 
 /** How heights were come by. `stated`: marked on the bar or box, one reading, no uncertainty. */
 export const checkMethods = ['stated', 'micrometer'] as const
-export type CheckMethod = (typeof checkMethods)[number]
 
 /** One reading: the text as typed, and the absolute local height it stands for. */
 export const readingSchema = z.strictObject({

@@ -2,7 +2,7 @@ import { isCode } from '#model/code.ts'
 import type { LengthUnit } from '#model/length.ts'
 import type { Complaint } from '#model/rack-import.ts'
 import { Refusal } from '#model/refusal.ts'
-import { type Column, type ColumnName, type Columns } from '#tasks/rack/csv-columns.ts'
+import type { Column, ColumnName, Columns, SizeName } from '#tasks/rack/csv-columns.ts'
 import { unguarded } from '#tasks/rack/csv-guard.ts'
 import type { CsvRecord } from '#tasks/rack/csv-records.ts'
 import { readSizeMm } from '#tasks/rack/read-size.ts'
@@ -24,62 +24,83 @@ export type CsvBar = {
 
 export type CsvBars = { readonly bars: readonly CsvBar[]; readonly complaints: readonly Complaint[] }
 
+/** What the lines before have settled: the unit of each column and where, and the line of each code. */
+type Sheet = {
+  readonly columns: Columns
+  readonly cellCount: number
+  readonly unit: LengthUnit
+  readonly unitOf: Map<Column, { readonly unit: LengthUnit; readonly line: number }>
+  readonly lineOfCode: Map<string, number>
+}
+
 /** States a bar may come in with; none is ever trusted by being in a file. */
 const states = ['look first', 'drill bar']
 const longest: { readonly [Name in ColumnName]?: number } = { name: 40, mates: 40, slot: 20, note: 2000 }
 
-/** Every line as a bar, or everything that is amiss with it. `unit` is what sizes are in where nothing says so. */
-export function csvBarsFrom(records: readonly CsvRecord[], { columns, headless }: Columns, count: number, unit: LengthUnit): CsvBars {
+/**
+ * Every line as a bar, or everything that is amiss with it.
+ *
+ * @param head  the record of the heads; `unit` what sizes are in where nothing says so
+ */
+export function csvBarsFrom(records: readonly CsvRecord[], head: CsvRecord, columns: Columns, unit: LengthUnit): CsvBars {
+  const sheet: Sheet = { columns, cellCount: head.cells.length, unit, unitOf: new Map(), lineOfCode: new Map() }
+  const read = records.map((record) => barOn(record, sheet))
+  return { bars: read.flatMap(({ bar, complaints }) => (complaints.length > 0 || bar === null ? [] : [bar])), complaints: read.flatMap(({ complaints }) => complaints) }
+}
+
+function barOn({ line, cells }: CsvRecord, sheet: Sheet): { readonly bar: CsvBar | null; readonly complaints: readonly Complaint[] } {
   const complaints: Complaint[] = []
-  const bars: CsvBar[] = []
-  const unitOfColumn = new Map<Column, { readonly unit: LengthUnit; readonly line: number }>()
-  const lineOfCode = new Map<string, number>()
-  for (const { line, cells } of records) {
-    const before = complaints.length
-    const complain = (column: Column | undefined, code: string, given: string | null, needed: Complaint['needed']) =>
-      complaints.push({ line, column: column?.head ?? null, code, given: given === null ? null : given.slice(0, 60), needed })
-    const textOf = (name: ColumnName): string => {
-      const column = columns[name], most = longest[name]
-      const text = column ? unguarded((cells[column.at] ?? '').trim()) : ''
-      if (most !== undefined && text.length > most) complain(column, 'text-too-long', `${text.length}`, most)
-      return text
-    }
-    const sizeOf = (name: 'height' | 'thickness' | 'length'): number => {
-      const column = columns[name]
-      if (!column) return Number.NaN
-      const text = (cells[column.at] ?? '').trim(), said = unitIn(text)
-      try {
-        const mm = readSizeMm(text, column.unit ?? unit, name)
-        const own = said ?? column.unit ?? unit
-        const first = unitOfColumn.get(column) ?? { unit: column.unit ?? own, line: column.unit === null ? line : 1 }
-        unitOfColumn.set(column, first)
-        if (own !== first.unit) complain(column, 'mixed-units', text, { unit: first.unit, line: first.line })
-        return mm
-      } catch (error) {
-        if (!(error instanceof Refusal)) throw error
-        complain(column, error.code, text === '' ? null : text, error.facts.needed ?? null)
-        return Number.NaN
-      }
-    }
-    if (cells.length !== count) { complain(undefined, 'cells-miscounted', `${cells.length}`, count); continue }
-    for (const at of headless) if (cells[at]!.trim() !== '') complain(undefined, 'cell-without-head', cells[at]!, null)
-    const heightMm = sizeOf('height'), thicknessMm = sizeOf('thickness'), lengthMm = sizeOf('length')
-    const code = textOf('code').toUpperCase(), state = textOf('state').toLowerCase()
-    if (code !== '' && !isCode(code)) complain(columns.code, 'code-unreadable', code, null)
-    else if (lineOfCode.has(code)) complain(columns.code, 'code-twice', code, lineOfCode.get(code)!)
-    else if (code !== '') lineOfCode.set(code, line)
-    if (state !== '' && !states.includes(state)) complain(columns.state, 'unknown-word', state, states)
-    const bar: CsvBar = {
-      line, code, name: textOf('name'), heightMm, heightText: (cells[columns.height?.at ?? -1] ?? '').trim(), thicknessMm, lengthMm,
-      mates: textOf('mates'), slot: textOf('slot'), drillBar: state === 'drill bar', note: textOf('note'),
-    }
-    if (complaints.length === before) bars.push(bar)
+  const complain = (column: Column | undefined, code: string, given: string, needed: Complaint['needed'] = null) => {
+    complaints.push({ line, column: column?.head ?? null, code, given: given === '' ? null : given.slice(0, 60), needed })
   }
-  return { bars, complaints }
+  const { columns, headless } = sheet.columns
+  if (cells.length !== sheet.cellCount) { complain(undefined, 'cells-miscounted', `${cells.length}`, sheet.cellCount); return { bar: null, complaints } }
+  for (const at of headless) if (cells[at]!.trim() !== '') complain(undefined, 'cell-without-head', cells[at]!)
+
+  const cellOf = (name: ColumnName) => (columns[name] ? cells[columns[name].at]!.trim() : '')
+  const textOf = (name: ColumnName): string => {
+    const text = unguarded(cellOf(name)), most = longest[name]
+    if (most !== undefined && text.length > most) complain(columns[name], 'text-too-long', `${text.length}`, most)
+    return text
+  }
+  const sizeOf = (name: SizeName): number => {
+    const column = columns[name], text = cellOf(name)
+    if (!column) return Number.NaN
+    try {
+      const mm = readSizeMm(text, column.unit ?? sheet.unit, name)
+      const own = unitIn(text) ?? column.unit ?? sheet.unit
+      const first = sheet.unitOf.get(column) ?? { unit: column.unit ?? own, line: column.unit === null ? line : sheet.columns.line }
+      sheet.unitOf.set(column, first)
+      if (own !== first.unit) complain(column, 'mixed-units', text, first)
+      return mm
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      complain(column, error.code, text, error.facts.needed ?? null)
+      return Number.NaN
+    }
+  }
+  const codeOf = (): string => {
+    const code = cellOf('code').toUpperCase(), before = sheet.lineOfCode.get(code)
+    if (code === '') return code
+    if (!isCode(code)) complain(columns.code, 'code-unreadable', code)
+    else if (before !== undefined) complain(columns.code, 'code-twice', code, before)
+    else sheet.lineOfCode.set(code, line)
+    return code
+  }
+  const stateOf = (): string => {
+    const state = cellOf('state').toLowerCase()
+    if (state !== '' && !states.includes(state)) complain(columns.state, 'unknown-word', state, states)
+    return state
+  }
+  const bar: CsvBar = {
+    line, code: codeOf(), name: textOf('name'), heightMm: sizeOf('height'), heightText: cellOf('height'), thicknessMm: sizeOf('thickness'),
+    lengthMm: sizeOf('length'), mates: textOf('mates'), slot: textOf('slot'), drillBar: stateOf() === 'drill bar', note: textOf('note'),
+  }
+  return { bar, complaints }
 }
 
 /** The system of units a text names; null for a bare number. A bare fraction is inches, as everywhere. */
 function unitIn(text: string): LengthUnit | null {
-  if (/([cµμu]?m|mm)$/i.test(text)) return 'mm'
+  if (/[a-zµμ]m$/i.test(text)) return 'mm'
   return /(in|inch|inches|thou|["″”]|'')$/i.test(text) || /[/⁄½¼¾⅛⅜⅝⅞]/.test(text) ? 'in' : null
 }

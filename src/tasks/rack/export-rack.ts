@@ -2,7 +2,7 @@ import { stringify } from 'csv-stringify/sync'
 import { mmPerInch, wordNumber } from '#model/length.ts'
 import { recordOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
-import { columnNames } from '#tasks/rack/csv-columns.ts'
+import { columnNames, sizeNames } from '#tasks/rack/csv-columns.ts'
 import { guarded } from '#tasks/rack/csv-guard.ts'
 import { listRack } from '#tasks/rack/list-rack.ts'
 
@@ -16,7 +16,7 @@ export async function exportRack(store: Store): Promise<string> {
   const { units, lines } = await atOneMoment(store, async (tx) => ({ units: (await recordOf(tx, 'shop', 'shop')).units, lines: await listRack(tx) }))
   const size = (mm: number) => wordNumber(units.length === 'in' ? mm / mmPerInch : mm, units.decimalMark, null, units.length === 'in' ? 8 : 6)
   const mates = textsOfMates(lines)
-  const heads = columnNames.map((name) => (['height', 'thickness', 'length'].includes(name) ? `${name} ${units.length}` : name))
+  const heads = columnNames.map((name) => ((sizeNames as readonly string[]).includes(name) ? `${name} ${units.length}` : name))
   const rows = lines.filter(({ trust }) => trust !== 'in work').map((line) => [
     line.code, guarded(line.name), size(line.heightMm), size(line.thicknessMm), size(line.lengthMm), guarded(mates.get(line.matesId) ?? ''),
     guarded(line.slot ?? ''), line.trust === 'drill bar' ? 'drill bar' : 'look first', guarded(line.note),

@@ -69,7 +69,7 @@ function readBars(text: string, unit: LengthUnit): { readonly bars: readonly Csv
   const complaints = [...broken, ...columns.complaints]
   if (lines.length > mostLines) return { bars: [], complaints: [...complaints, wrong(lines[mostLines]!.line, 'too-many-lines', lines.length, mostLines)], width: columns.width }
   if (lines.length === 0 && complaints.length === 0) complaints.push(wrong(head.line, 'no-bars-in-file'))
-  const read = csvBarsFrom(lines, columns, head.cells.length, unit)
+  const read = csvBarsFrom(lines, head, columns, unit)
   return { bars: read.bars, complaints: [...complaints, ...read.complaints], width: columns.width }
 }
 

@@ -3,7 +3,7 @@ import { questionAt } from '#engine/rack/question-at.ts'
 import { viseFrom } from '#engine/rack/vise-from.ts'
 import { emptySetupForm } from '#engine/setup/form.ts'
 import { isCode } from '#model/code.ts'
-import { editOf } from '#model/record-fields.ts'
+import { editOf, firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { setupFields, setupForm, viseFields } from '#store/example-records.ts'
 import { historyOf } from '#store/history.ts'
@@ -83,6 +83,12 @@ test('demo data comes into an empty shop alone, whole, the same every time', asy
   await expect(loadDemo(shop)).rejects.toMatchObject({ code: 'shop-not-empty' })
   expect((await snapshotOf(shop)).bars).toEqual([])
   await shop.close()
+})
+
+test('a shop in which somebody has said who they are is still empty', async () => {
+  await applyChanges(store, [firstChange('person', 'me', { initials: 'KM', units: null }, by)])
+  await loadDemo(store)
+  expect((await snapshotOf(store)).people.map((person) => person.initials).sort((a, b) => (a < b ? -1 : 1))).toEqual(['JO', 'KM', 'TB'])
 })
 
 test('loading the demo keeps a name the shop already has', async () => {

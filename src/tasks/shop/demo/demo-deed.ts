@@ -15,15 +15,15 @@ import { demoVises } from '#tasks/shop/demo/demo-vises.ts'
 const cameDaysAgo = 200, measuredDaysAgo = 30, lookedOverDaysAgo = 29
 const stationsXMm = [0.1, 0.5, 0.9]
 
-/** All invented demo data as one deed, as if `by` had kept the shop until now. Records have the same ids and codes every time. */
-export function demoDeed(by: By): Deed {
+/** All invented demo data as one deed, as if `by` had kept the shop until now. Records have the same ids and codes every time; people who are there already are not invented again. */
+export function demoDeed(by: By, knownInitials: readonly string[]): Deed {
   const ago = (days: number): By => ({ ...by, atIso: new Date(Date.parse(by.atIso) - days * 86_400_000).toISOString() })
   const slots = new Map([...new Set(demoBars.map((bars) => bars.slot))].map((name) => [name, `demo-slot-${name}`]))
   const came = ago(cameDaysAgo)
   const changes: Change[] = [
     ...Object.entries(demoVises).map(([id, fields]) => firstChange('vise', id, fields, came)),
     ...[...slots].map(([name, id]) => firstChange('slot', id, { code: demoCode(id), name }, came)),
-    ...['KM', 'JO', 'TB'].map((initials) => firstChange('person', `demo-${initials}`, { initials, units: null }, came)),
+    ...['KM', 'JO', 'TB'].filter((initials) => !knownInitials.includes(initials)).map((initials) => firstChange('person', `demo-${initials}`, { initials, units: null }, came)),
     ...demoBars.flatMap((bars) => (bars.mates === undefined ? [] : [firstChange('mates', `${bars.id}-mates`, { name: bars.mates, note: '' }, came)])),
     ...demoBars.flatMap((bars) => idsOf(bars).map((id) => firstChange('bar', id, barFields(bars, id, slots.get(bars.slot)!), came))),
     ...Object.entries(demoParts).map(([id, part]) => firstChange('part', id, { ...part, retired: false }, came)),
