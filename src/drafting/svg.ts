@@ -28,9 +28,9 @@ export function svgFrom(scene: Scene, { medium, idPrefix = 'drawing' }: { readon
   ].join('')
 }
 
-/** A drawing to keep as a file of its own: as on a light screen, on its own sheet, in a plain face. */
-export function svgFile(scene: Scene): string {
-  const svg = svgFrom(scene, { medium: 'screen' })
+/** A drawing to keep as a file of its own: on its own sheet, in a plain face; as on a light screen, or black only as in print. */
+export function svgFile(scene: Scene, medium: Medium = 'screen'): string {
+  const svg = svgFrom(scene, { medium })
   const sheet = `<rect class="d-fill-sheet" width="${rounded(scene.widthMm)}" height="${rounded(scene.heightMm)}"/>\n`
   const face = '<style>svg{font-family:"Atkinson Hyperlegible Next","DejaVu Sans",Arial,sans-serif}</style>'
   return `<?xml version="1.0" encoding="UTF-8"?>\n${svg.replace('<defs>', () => `${face}<defs>`).replace('</defs>\n', () => `</defs>\n${sheet}`)}`

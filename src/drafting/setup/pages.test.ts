@@ -45,6 +45,13 @@ describe('the setup sheet', () => {
     for (const line of long.cautions.lines) expect(wordsOf(pages)).toContain(line)
   })
 
+  test('keeps names apart that are as long as they may be', () => {
+    const long = 'left over from the old grinding shop, no. 4'
+    const block = Object.fromEntries(Object.entries(setupSheet.block).map(([name, { label }]) => [name, { label, value: long }])) as SetupSheetData['block']
+    const data = { ...setupSheet, block, stand: long, numbers: setupSheet.numbers.map(({ value }) => ({ label: long, value })), picture: { ...setupSheet.picture, bars: setupSheet.picture.bars.map((bar) => ({ ...bar, label: long })) } }
+    for (const scene of setupSheetPages(data, 'A4')) expect(faultsOf(scene)).toEqual([])
+  })
+
   test('is plain data: it is drawn alike from what was kept', () => {
     expect(setupSheetPages(JSON.parse(JSON.stringify(setupSheet)) as SetupSheetData, 'A4')).toEqual(setupSheetPages(setupSheet, 'A4'))
   })

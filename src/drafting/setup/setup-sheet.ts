@@ -94,16 +94,18 @@ function page(data: SetupSheetData, paper: Paper, items: readonly Item[]): Scene
 
 /** The pair large, how it stands, and the slot in a box. */
 function head({ block, stand }: SetupSheetData, innerMm: number): readonly Item[] {
-  const boxMm = Math.max(26, textWidthMm(block.slot.value, 9, true) + 6), x = paperEdgeMm, right = x + innerMm
+  const slot = shortened(block.slot.value, 60, 9, true), boxMm = Math.max(26, textWidthMm(slot, 9, true) + 6), x = paperEdgeMm, right = x + innerMm
   const pair = shortened(block.pair.value, innerMm - boxMm - 50, 13, true), pairMm = textWidthMm(pair, 13, true)
   const middle = paperEdgeMm + headMm / 2
   return [
     textOf([x + padMm, middle], pair, { sizeMm: 13, bold: true }),
     textOf([x + padMm + pairMm + 5, middle - 3], shortened(stand, innerMm - boxMm - pairMm - 16, 4.4), { sizeMm: 4.4 }),
-    textOf([x + padMm + pairMm + 5, middle + 3.4], shortened(`${block.part.value} · ${block.operation.value}`, innerMm - boxMm - pairMm - 16, 4.4), { sizeMm: 4.4 }),
-    boxOf([right - boxMm - 3, paperEdgeMm + 2.5], [right - 3, paperEdgeMm + headMm - 2.5], 'outline', 'none'),
-    textOf([right - 3 - boxMm / 2, middle - 2], block.slot.value, { sizeMm: 9, bold: true, anchor: 'middle' }),
-    textOf([right - 3 - boxMm / 2, middle + 5.2], block.slot.label, { sizeMm: 3.4, anchor: 'middle' }),
+    textOf([x + padMm + pairMm + 5, middle + 3.4], shortened([block.part.value, block.operation.value].filter((words) => words !== '').join(' · '), innerMm - boxMm - pairMm - 16, 4.4), { sizeMm: 4.4 }),
+    ...(slot === '' ? [] : [
+      boxOf([right - boxMm - 3, paperEdgeMm + 2.5], [right - 3, paperEdgeMm + headMm - 2.5], 'outline', 'none'),
+      textOf([right - 3 - boxMm / 2, middle - 2], slot, { sizeMm: 9, bold: true, anchor: 'middle' }),
+      textOf([right - 3 - boxMm / 2, middle + 5.2], block.slot.label, { sizeMm: 3.4, anchor: 'middle' }),
+    ]),
     lineOf([x, paperEdgeMm + headMm], [right, paperEdgeMm + headMm], 'outline'),
   ]
 }
