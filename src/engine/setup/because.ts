@@ -41,12 +41,12 @@ const words: { readonly [decider in Decider]: (search: Search, found: Found, nex
   across: (_, found, next) => ({ code: found.stand === 'single' ? 'next-narrower' : 'next-wider', values: { acrossMm: found.acrossMm, nextMm: next.acrossMm } }),
 }
 
-/** `acrossMm`: how far across from the same jaw the middle of the first thing in the way is; null for a through cut. */
+/** `acrossMm`: how far across from the same jaw the middle of the first thing in the way is; null for a through cut. `diameterMm`: of all in the way, null where they differ. */
 function moved({ question: { cuts }, obstacles }: Search, { bars, inPlan, places }: Found): readonly Finding[] {
   return movesOf(obstacles, inPlan, places).flatMap(({ bar, across, along, holes }) => {
     const id = bars[bar]!.id
     return [
-      ...(across === null ? [] : [{ code: 'moved-inboard', facts: { bar: id, ...across, holes, acrossMm: acrossOf(cuts[holes[0] ?? -1], across.from, obstacles.part.betweenJawsMm) } }]),
+      ...(across === null ? [] : [{ code: 'moved-inboard', facts: { bar: id, ...across, holes, acrossMm: acrossOf(cuts[holes[0] ?? -1], across.from, obstacles.part.betweenJawsMm), diameterMm: sharedDiameterMm(holes.map((k) => cuts[k])) } }]),
       ...(along === null ? [] : [{ code: 'moved-along', facts: { bar: id, ...along, holes } }]),
     ]
   })
@@ -55,4 +55,9 @@ function moved({ question: { cuts }, obstacles }: Search, { bars, inPlan, places
 function acrossOf(cut: Cut | undefined, from: SetFrom, partMm: number | null): number | null {
   if (cut?.kind !== 'hole' || partMm === null) return null
   return from === 'moving jaw' ? partMm - cut.yMm : cut.yMm
+}
+
+function sharedDiameterMm(cuts: readonly (Cut | undefined)[]): number | null {
+  const diameters = new Set(cuts.map((cut) => (cut?.kind === 'hole' ? cut.diameterMm : null)))
+  return diameters.size === 1 ? [...diameters][0]! : null
 }

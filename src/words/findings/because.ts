@@ -23,7 +23,7 @@ export const becauseWords: { readonly [code: string]: Say } = {
   'next-narrower': (facts, w) => `${before(facts, w)}: a single bar carries better when it is thicker, ${w.length(facts.acrossMm)} against ${w.length(facts.nextMm)}.`,
   'moved-inboard': (facts, w) =>
     `The bar toward the ${setFrom(facts, w)} stands ${w.length(facts.spacerMm)} off it: ${inTheWay(facts, w)} would meet it where it belongs. Put ${w.length(facts.spacerMm)} between jaw and bar.`,
-  'moved-along': (facts, w) => `${w.bars(facts.bar)} is moved along, clear of ${counted('hole', 'holes', facts.holes)}: set it ${w.length(facts.spacerMm)} from the ${setFrom(facts, w)}.`,
+  'moved-along': (facts, w) => `${w.bars(facts.bar)} is moved along, clear of ${counted('cut', 'cuts', facts.holes)}: set it ${w.length(facts.spacerMm)} from the ${setFrom(facts, w)}.`,
 }
 
 const before = (facts: Facts, w: Wording): string => `Before ${next(facts, w)}`
@@ -34,10 +34,16 @@ function next(facts: Facts, w: Wording): string {
   return facts.stand === 'single' ? `${w.bars(facts.bars)} alone` : `${w.bars(facts.bars)} ${wayWords[facts.stand as Way] ?? '?'}`
 }
 
+/** `two 8.5 holes, 6 from the jaw,`; cuts of other kinds or sizes by their numbers. */
 function inTheWay(facts: Facts, w: Wording): string {
-  const cuts = counted(facts.acrossMm === null ? 'cut' : 'hole', facts.acrossMm === null ? 'cuts' : 'holes', facts.holes)
+  const count = Array.isArray(facts.holes) ? facts.holes.length : 1
+  const cuts = typeof facts.diameterMm === 'number'
+    ? `${count === 1 ? 'a' : smallNumbers[count] ?? String(count)} ${w.length(facts.diameterMm)} ${count === 1 ? 'hole' : 'holes'}`
+    : counted('cut', 'cuts', facts.holes)
   return typeof facts.acrossMm === 'number' ? `${cuts}, ${w.length(facts.acrossMm)} from the jaw,` : cuts
 }
+
+const smallNumbers: readonly string[] = ['no', 'one', 'two', 'three', 'four', 'five', 'six']
 
 /** What a spacer or a distance is set from. */
 export function setFrom(facts: Facts, w: Wording): string {

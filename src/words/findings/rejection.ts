@@ -23,8 +23,12 @@ export const rejectionWords: { readonly [code: string]: Say } = {
 
 function tooLow(...[facts, w]: Parameters<Say>): string {
   if (typeof facts.belowMm === 'number') return `cutter ${w.length(facts.belowMm)} below the jaw tops`
+  if (facts.limit === 'cutter-over-jaw' && Math.abs(Number(facts.airMm)) < levelMm) return `cutter level with the jaw tops, ${w.length(facts.underMm)} under your wish`
   if (facts.limit === 'cutter-over-jaw') return `cutter only ${w.length(facts.airMm)} clear of the jaws, ${w.length(facts.underMm)} under your wish`
   if (facts.limit === 'drill-tip') return `the drill would come ${w.length(facts.underMm)} too near the bed`
   if (facts.limit === 'through-cut') return `the cut that comes out below would come ${w.length(facts.underMm)} too near the bed`
   return 'too low'
 }
+
+/** Less than this above the jaw tops is level with them, as it is said. */
+const levelMm = 0.001

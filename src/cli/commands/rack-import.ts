@@ -1,0 +1,44 @@
+import { withUnit } from '#model/length.ts'
+import type { Complaint, RackImport } from '#model/rack-import.ts'
+import { Refusal } from '#model/refusal.ts'
+import type { Units } from '#model/shop-record.ts'
+import { plainText } from '#cli/columns.ts'
+import type { Out } from '#cli/out.ts'
+import type { ImportOptions } from '#cli/program.ts'
+import { readBytes } from '#cli/read-json.ts'
+import { SaidRefusal } from '#cli/run-to-its-end.ts'
+import { device, withShop } from '#cli/with-shop.ts'
+import { makerFor } from '#tasks/maker.ts'
+import { importRack } from '#tasks/rack/import-rack.ts'
+import { sayComplaint } from '#words/say-complaint.ts'
+import { sayFinding } from '#words/say-finding.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
+
+/** A file larger than this takes long enough to say what is being done. */
+const largeBytes = 100_000
+
+export async function rackImportCommand(file: string, { data, unit, dryRun }: ImportOptions, out: Out): Promise<void> {
+  const csv = await readBytes(file)
+  await withShop(data, async (store, { units }) => {
+    if (csv.length > largeBytes) out.say(`reading ${Math.round(csv.length / 1000)} kB …\n`)
+    try {
+      out.answer(imported(await importRack(store, { csv, dryRun: dryRun === true, ...(unit ? { unit } : {}) }, makerFor('', device)), units))
+    } catch (error) {
+      throw error instanceof Refusal && error.code === 'csv-not-imported' ? new SaidRefusal(complained(error, units)) : error
+    }
+  })
+}
+
+function imported({ dryRun, bars, mates, newSlots, lowestMm, highestMm, notes }: RackImport, units: Units): string {
+  return [
+    `${dryRun ? 'Would come in' : 'In the rack'}: ${bars} ${bars === 1 ? 'bar' : 'bars'}, ${mates} ${mates === 1 ? 'group' : 'groups'} of mates, ${withUnit(lowestMm, units)} to ${withUnit(highestMm, units)} high.`,
+    ...(newSlots.length > 0 ? [`New slots: ${newSlots.map(plainText).join(', ')}.`] : []),
+    ...notes.map((note) => sayFinding(note, units)),
+    dryRun ? 'Nothing was changed.' : 'They enter as "look first", sizes as marked.',
+  ].map((line) => `${line}\n`).join('')
+}
+
+function complained(refusal: Refusal, units: Units): string {
+  const complaints = refusal.facts.complaints as unknown as readonly Complaint[], left = Number(refusal.facts.count) - complaints.length
+  return [...complaints.map((one) => plainText(sayComplaint(one, units))), ...(left > 0 ? [`… and ${left} more.`] : []), sayRefusal(refusal, units)].join('\n')
+}

@@ -1,0 +1,108 @@
+import { Command, Option } from 'commander'
+import type { Out } from '#cli/out.ts'
+
+/**
+ * The command and its words. Each action loads its own code when it is asked for, so that a calculation starts without
+ * a database and help without anything.
+ */
+export function programFor(out: Out): Command {
+  const program = new Command('twinrest')
+    .description('Which bars of the rack carry this part in this vise, and why.')
+    .configureOutput({ writeOut: out.answer, writeErr: out.say })
+    .exitOverride()
+    .showSuggestionAfterError()
+    .addHelpText('after', `
+Examples:
+  twinrest setup examples/plain-block.json --vise "Bench mill"
+  twinrest rack list --height 35
+  twinrest rack import rack.csv --dry-run
+  twinrest calc window < examples/window.json
+  twinrest serve --port 4173
+
+Exit codes: 0 done, 1 a fault in Twinrest, 2 refused (the sentence on standard error says what to put right).
+The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout; a running server does not mind.`)
+  addSetup(program, out)
+  addRack(program, out)
+  addCard(program, out)
+  addCalc(program, out)
+  addServe(program)
+  return program
+}
+
+const dataOption = () => new Option('--data <folder>', 'folder of the shop\'s database')
+const viseOption = () => new Option('--vise <vise>', 'its name or id; left out: the only one, or the one used last')
+const unitOption = () => new Option('--unit <unit>', 'unit of numbers without one; left out: the shop\'s').choices(['mm', 'in'])
+
+function addSetup(program: Command, out: Out): void {
+  program.command('setup').argument('<part>', 'file with the part and its cuts as JSON; - for standard input')
+    .description('Choose bars for a part: what to use, what is gripped and clear, why, and what is nearest when nothing serves.')
+    .addOption(viseOption()).addOption(dataOption())
+    .option('--json', 'the whole answer as data')
+    .option('--svg <file>', 'also draw section and plan into a file')
+    .addHelpText('after', `
+The file holds part, and as needed cuts, wishes, ways, vise, in the keys of "calc setup":
+  { "part": { "betweenJawsMm": 38, "alongJawsMm": "60 mm", "heightMm": "7/8 in" }, "cuts": [{ "kind": "face", "depthMm": 6 }] }
+A length is a number in millimetres, or a text with its unit. An unknown key is refused.
+
+Examples:
+  twinrest setup examples/plate-with-two-holes.json --vise "Bench mill" --svg holes.svg
+  twinrest setup examples/inch-block.json --json`)
+    .action(async (file: string, options: SetupOptions) => { await (await import('#cli/commands/setup.ts')).setupCommand(file, options, out) })
+}
+
+function addRack(program: Command, out: Out): void {
+  const rack = program.command('rack').description('The bars of the shop: list, add, import, export.')
+  rack.command('list').description('List bars, lowest first.')
+    .option('--height <length>', 'only this height').option('--thickness <length>', 'only this thickness').option('--length <length>', 'only this length')
+    .option('--find <text>', 'only bars whose name, code, slot or note holds this').option('--trust <trust>', 'only bars in this state')
+    .option('--gone', 'also bars that are gone').option('--json', 'as data').addOption(unitOption()).addOption(dataOption())
+    .action(async (options: ListOptions) => { await (await import('#cli/commands/rack-list.ts')).rackListCommand(options, out) })
+  rack.command('add').description('Add a bar, or a pair of mates. They enter as "look first", with their sizes as marked.')
+    .requiredOption('--height <length>', 'how tall it stands').requiredOption('--thickness <length>', 'its flat size').requiredOption('--length <length>', 'its long size')
+    .option('--pair', 'two of them, mates').option('--slot <slot>', 'its place in the rack').option('--name <name>', 'what is marked on it')
+    .addOption(unitOption()).addOption(dataOption())
+    .addHelpText('after', '\nExamples:\n  twinrest rack add --height 35 --thickness 8 --length 150 --pair --slot B4\n  twinrest rack add --height "1 3/8 in" --thickness 1/4 --length 6 --unit in')
+    .action(async (options: AddOptions) => { await (await import('#cli/commands/rack-add.ts')).rackAddCommand(options, out) })
+  rack.command('import').argument('<file>', 'CSV file; - for standard input').description('Read bars from a CSV file: all of it, or none and every line that is amiss.')
+    .option('--dry-run', 'say what would come in, and change nothing').addOption(unitOption()).addOption(dataOption())
+    .action(async (file: string, options: ImportOptions) => { await (await import('#cli/commands/rack-import.ts')).rackImportCommand(file, options, out) })
+  rack.command('export').argument('[file]', 'left out: standard output').description('Write all bars as CSV.').addOption(dataOption())
+    .action(async (file: string | undefined, options: DataOptions) => { await (await import('#cli/commands/rack-export.ts')).rackExportCommand(file, options, out) })
+}
+
+function addCard(program: Command, out: Out): void {
+  program.command('card').description('The vise card: every pair with the finished height it works from, its grip and the largest drill clear of the bed.')
+    .addOption(viseOption()).addOption(new Option('--paper <paper>', 'left out: the shop\'s').choices(['A4', 'Letter'])).addOption(dataOption())
+    .option('--svg <file>', 'draw it into a file to print')
+    .action(async (options: CardOptions) => { await (await import('#cli/commands/card.ts')).cardCommand(options, out) })
+}
+
+function addCalc(program: Command, out: Out): void {
+  program.command('calc').argument('<name>', 'window, places, setup').description('A calculation as data: a case, or an array of cases, as JSON from standard input to standard output.')
+    .addHelpText('after', `
+A refused case in an array answers {"refused": …, "facts": …} in its place; alone it ends with exit code 2 and the same on standard error.
+
+Example:
+  twinrest calc window < examples/window.json`)
+    .action(async (name: string) => { await (await import('#cli/commands/calc.ts')).calcCommand(name, out) })
+}
+
+function addServe(program: Command): void {
+  program.command('serve').description('Serve the shop on this machine until stopped.')
+    .option('--port <port>', 'left out: TWINREST_PORT, or 4173; 0 for any free one').addOption(dataOption()).option('--demo', 'fill an empty shop with invented demo data')
+    .action(async (options: ServeOptions) => { await (await import('#cli/commands/serve.ts')).serveCommand(options) })
+}
+
+export type DataOptions = { readonly data?: string }
+export type SetupOptions = DataOptions & { readonly vise?: string; readonly json?: true; readonly svg?: string }
+export type ListOptions = DataOptions & {
+  readonly height?: string; readonly thickness?: string; readonly length?: string; readonly find?: string; readonly trust?: string
+  readonly gone?: true; readonly json?: true; readonly unit?: 'mm' | 'in'
+}
+export type AddOptions = DataOptions & {
+  readonly height: string; readonly thickness: string; readonly length: string
+  readonly pair?: true; readonly slot?: string; readonly name?: string; readonly unit?: 'mm' | 'in'
+}
+export type ImportOptions = DataOptions & { readonly dryRun?: true; readonly unit?: 'mm' | 'in' }
+export type CardOptions = DataOptions & { readonly vise?: string; readonly paper?: 'A4' | 'Letter'; readonly svg?: string }
+export type ServeOptions = DataOptions & { readonly port?: string; readonly demo?: true }

@@ -1,0 +1,42 @@
+import { lowLimitsOf } from '#engine/setup/window.ts'
+import type { Bar } from '#model/bar.ts'
+import type { Finding } from '#model/finding.ts'
+import type { Facts } from '#model/refusal.ts'
+import type { Rejection, RejectionReason, SetupQuestion, Window } from '#model/setup.ts'
+
+type Asked = { readonly question: SetupQuestion; readonly window: Window; readonly bars: ReadonlyMap<string, Sizes> }
+type Sizes = Pick<Bar, 'heightMm' | 'thicknessMm'>
+
+/** Each reason of a rejection with the figures that make it plain: by how much, of what. */
+export function whyNot(rejection: Rejection, asked: Asked): readonly Finding[] {
+  return rejection.reasons.map((code) => ({ code, facts: factsOf(code, rejection, asked) }))
+}
+
+function factsOf(code: RejectionReason, rejection: Rejection, { question, window, bars }: Asked): Facts {
+  const { seatMm, gripMm } = rejection
+  switch (code) {
+    case 'too-high': return question.part.shape === 'round' ? {} : { gripMm: said(Math.max(0, gripMm)), underMm: said(seatMm - window.highMm) }
+    case 'too-low': return tooLow(rejection, question)
+    case 'fouled': return { holes: [...rejection.fouledHoles ?? []] }
+    case 'not-matched': return { matchUm: differenceUm(rejection, bars), limitUm: question.wishes.matchUm }
+    default: return {}
+  }
+}
+
+/** Measured heights carry microns that nobody asks for here: a hundredth of a mm. */
+const said = (mm: number): number => Math.round(mm * 100) / 100
+
+/** The first limit that stands above the seat; of the cutter how it passes the jaws. */
+function tooLow({ seatMm, airMm }: Rejection, question: SetupQuestion): Facts {
+  const limits = lowLimitsOf(question), short = (limitMm: number | null) => limitMm !== null && limitMm > seatMm + 1e-6
+  if (airMm !== null && short(limits['cutter-over-jaw'])) {
+    return airMm < -1e-6 ? { limit: 'cutter-over-jaw', belowMm: said(-airMm) } : { limit: 'cutter-over-jaw', airMm: said(airMm), underMm: said(question.wishes.airMm - airMm) }
+  }
+  const limit = (['drill-tip', 'through-cut'] as const).find((name) => short(limits[name]))
+  return limit === undefined ? {} : { limit, underMm: said(limits[limit]! - seatMm) }
+}
+
+function differenceUm({ bars: ids, stand }: Rejection, bars: ReadonlyMap<string, Sizes>): number {
+  const sizes = ids.map((id) => bars.get(id)).map((bar) => (stand === 'lying flat' ? bar?.thicknessMm : bar?.heightMm) ?? NaN)
+  return Math.abs((sizes[0] ?? NaN) - (sizes[1] ?? NaN)) * 1000
+}
