@@ -26,9 +26,9 @@ export function answerBudget(raw: unknown): BudgetCaseAnswer {
 function readPart(raw: RawObject): BudgetPart {
   raw.numberOr('value', null, mostAnyUnit)
   const name = raw.text('name'), sensitivity = raw.numberOr('sensitivity', 1, mostAnyUnit), spread = readSpread(raw)
-  const fromRepeats = spread.kind === 'sd' && spread.n > 1 ? spread.n - 1 : null
+  const n = spread.kind === 'sd' ? spread.n : null
   // The scatter of one reading was found elsewhere, and only there is known from how many.
-  const dof = spread.kind === 'sd' && fromRepeats === null ? raw.number('dof', mostAnyUnit) : raw.numberOr('dof', fromRepeats, mostAnyUnit)
+  const dof = n === 1 ? raw.number('dof', mostAnyUnit) : raw.numberOr('dof', n === null ? null : n - 1, mostAnyUnit)
   return { name, sensitivity, spread, dof }
 }
 

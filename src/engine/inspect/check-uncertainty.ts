@@ -1,5 +1,5 @@
 import type { Finding } from '#model/finding.ts'
-import { type BudgetAnswer, budgetOf, type BudgetPart, type BudgetQuestion } from '#engine/inspect/budget.ts'
+import { type BudgetAnswer, budgetOf, type BudgetPart } from '#engine/inspect/budget.ts'
 
 export const readMethods = ['compare', 'micrometer'] as const
 /** Indicator on the plate against a zero, or absolute local height between the anvils. */
@@ -16,10 +16,10 @@ export type ReadWith = {
   readonly repeatabilityUm: number | null
   /** Overall flatness of the plate, highest to lowest. */
   readonly plateFlatnessUm: number | null
-  /** Limit deviation of the gauge block ±, or the standard uncertainty of its certificate. */
+  /** Limit deviation of the gauge block ±; the standard uncertainty of its certificate, which counts where both are given. */
   readonly blockLimitUm: number | null
   readonly blockUUm: number | null
-  /** °C. Most that bar and block (or instrument) may differ, ±, and most that both may be away from 20, ±. */
+  /** °C. Most that bar and block (or instrument) may differ, ±, and how far both are from 20. */
   readonly betweenC: number | null
   readonly awayC: number | null
   /** Expansion for each °C, and most that the two steels may differ in it, ±. */
@@ -56,12 +56,12 @@ export type CheckUncertainty = { readonly height: CheckBudget; readonly parallel
  */
 export function checkUncertainty(read: ReadWith, figures: ReadFigures): CheckUncertainty {
   const plate = read.method === 'compare' ? halfWidth('plate', half(read.plateFlatnessUm)) : [], instrument = halfWidth('instrument', read.limitUm)
-  const twice = [...reading(read, figures, figures.perPlace, Math.SQRT2), ...halfWidth('drift', figures.driftUm === null ? null : Math.abs(figures.driftUm))]
-  const once = [...reading(read, figures, figures.readings, 1), ...halfWidth('drift', figures.driftUm === null ? null : Math.abs(figures.driftUm))]
+  const drift = figures.driftUm === null ? [] : halfWidth('drift', Math.abs(figures.driftUm))
+  const twice = [...reading(read, figures, figures.perPlace, Math.SQRT2), ...drift], once = [...reading(read, figures, figures.readings, 1), ...drift]
   return {
-    height: budgeted([...once, ...instrument, ...plate, ...ofTheZero(read, figures), ...warmth(read, figures.heightMm)], products(read, figures.heightMm)),
-    parallelism: budgeted([...twice, ...instrument, ...plate], [], cancel('cancels-along-bar', read, [])),
-    difference: budgeted(twice, [], cancel('cancels-between-mates', read, ['instrument', 'plate'])),
+    height: budgeted([...once, ...instrument, ...plate, ...ofTheZero(read, figures), ...warmth(read, figures.heightMm)]),
+    parallelism: budgeted([...twice, ...instrument, ...plate], cancel('cancels-along-bar', read)),
+    difference: budgeted(twice, cancel('cancels-between-mates', read, ['instrument', 'plate'])),
   }
 }
 
@@ -92,21 +92,18 @@ function ofTheZero(read: ReadWith, figures: ReadFigures): BudgetPart[] {
 
 /** Bar and block unlike warm; and both away from 20 °C, which counts only times what their steels differ by. */
 function warmth(read: ReadWith, heightMm: number): BudgetPart[] {
-  const apart = read.awayC === null ? [] : [...halfWidth('expansion', read.expansionApartPerC, 0), ...halfWidth('away from 20 °C', read.awayC, 0)]
-  return [...halfWidth('temperature', read.betweenC, heightMm * 1000 * read.expansionPerC), ...apart]
+  const heightUm = heightMm * 1000
+  return [...halfWidth('temperature', read.betweenC, heightUm * read.expansionPerC), ...(read.awayC === null ? [] : halfWidth('expansion', read.expansionApartPerC, heightUm * read.awayC))]
 }
 
-const products = (read: ReadWith, heightMm: number): BudgetQuestion['products'] =>
-  read.awayC === null ? [] : [{ of: ['expansion', 'away from 20 °C'], coefficient: heightMm * 1000 }]
-
-function cancel(code: 'cancels-along-bar' | 'cancels-between-mates', read: ReadWith, more: readonly string[]): readonly Finding[] {
-  const shared = read.method === 'compare' ? ['block', 'zero', 'temperature', ...more] : ['temperature', ...more.filter((name) => name !== 'plate')]
+function cancel(code: 'cancels-along-bar' | 'cancels-between-mates', read: ReadWith, more: readonly string[] = []): readonly Finding[] {
+  const shared = read.method === 'compare' ? ['block', 'zero', 'temperature', 'expansion', ...more] : ['temperature', 'expansion', ...more.filter((name) => name !== 'plate')]
   return shared.map((name) => ({ code, facts: { part: name } }))
 }
 
 /** Coverage of the expanded uncertainty. */
 const coverage = 0.95
 
-function budgeted(parts: readonly BudgetPart[], multiplied: BudgetQuestion['products'], leftOut: readonly Finding[] = []): CheckBudget {
-  return { ...budgetOf({ parts, products: multiplied, correlations: [], coverage, k: null }), leftOut }
+function budgeted(parts: readonly BudgetPart[], leftOut: readonly Finding[] = []): CheckBudget {
+  return { ...budgetOf({ parts, products: [], correlations: [], coverage, k: null }), leftOut }
 }

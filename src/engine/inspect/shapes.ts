@@ -51,7 +51,7 @@ export function shapesOf(question: ShapeQuestion): ShapesAnswer {
       ...(uncertainty ? { uncertainty: { height: uncertainty.height, parallelism: uncertainty.parallelism }, ...proof(question, shape.parallelismUm, uncertainty.parallelism) } : {}),
     }
   })
-  return { bars: shaped, ...(bars.length === 2 ? { pair: pairOf(question) } : {}), findings: bars.flatMap(findingsOf) }
+  return { bars: shaped, ...(bars.length === 2 ? { pair: pairOf(question) } : {}), findings: [...bars.flatMap(findingsOf), ...scatterFindings(question)] }
 }
 
 /** The second of two bars against the first. */
@@ -60,6 +60,11 @@ function pairOf(question: ShapeQuestion): ShapedPair {
   if (!uncertainty || pair.worstAsLaidUm === null) return pair
   const worstUm = Math.min(pair.worstAsLaidUm, pair.worstTurnedUm ?? Infinity)
   return { ...pair, uncertainty: { difference: uncertainty.difference }, ...proof(question, worstUm, uncertainty.difference) }
+}
+
+/** Without repeats and with nothing known beforehand the uncertainty lacks its scatter, which has to be said. */
+function scatterFindings({ readWith, bars }: ShapeQuestion): readonly Finding[] {
+  return !readWith || readWith.repeatabilityUm !== null || repeatabilityOf(bars.flatMap((bar) => bar.lines)).dof > 0 ? [] : [{ code: 'scatter-not-known', facts: {} }]
 }
 
 /** The scatter is that of all repeats of the check: one hand, one instrument. */

@@ -4,7 +4,7 @@ const slipFactors = [10, 25.4, 1000]
 /** Neighbours that differ by more than this give no scale to judge by. */
 const mostSpread = 3
 /** How far beyond its neighbours a value may lie and still be one of them. Both common practice, no source. */
-const room = 1.25
+const room = 1.5
 
 /**
  * By what factor a value looks too large (10, 25.4, 1000) or too small (their reciprocals) beside its neighbours.

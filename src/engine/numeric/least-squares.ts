@@ -59,7 +59,7 @@ function reflect(columns: readonly (readonly number[])[]): { reflectors: Column[
   const work = columns.map((column) => Float64Array.from(column)), reflectors: Column[] = []
   work.forEach((column, k) => {
     const before = Math.hypot(...columns[k]!), length = Math.hypot(...column.subarray(k))
-    if (k >= column.length || !(length > leastPivot * before)) throw new Refusal('fit-not-determined', { given: column.length, needed: columns.length, column: k })
+    if (k >= column.length || !(length > leastPivot * before)) throw new Refusal('fit-not-determined', { given: column.length, needed: columns.length })
     const reflector = column.slice(), pivot = column[k]!
     reflector.fill(0, 0, k)
     reflector[k] = pivot + (pivot < 0 ? -length : length)

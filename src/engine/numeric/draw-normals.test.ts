@@ -1,0 +1,72 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { drawUnit, type Generator, generatorFrom } from '#engine/numeric/generator.ts'
+import { normalBelow } from '#engine/numeric/normal.ts'
+import { summaryOf } from '#engine/numeric/summary.ts'
+
+const normalsOf = (seed: number, count: number): Float64Array => { const into = new Float64Array(count); drawNormals(generatorFrom(seed), into); return into }
+
+describe('a million normal values', () => {
+  const count = 1_000_000, values = normalsOf(1, count)
+
+  // Moments of the standard normal distribution within five standard errors; elementary statistics.
+  test('have the moments of the normal distribution', () => {
+    const moment = (power: number) => values.reduce((sum, z) => sum + z ** power, 0) / count
+    expect(Math.abs(moment(1))).toBeLessThan(5 * Math.sqrt(1 / count))
+    expect(Math.abs(moment(2) - 1)).toBeLessThan(5 * Math.sqrt(2 / count))
+    expect(Math.abs(moment(3))).toBeLessThan(5 * Math.sqrt(15 / count))
+    expect(Math.abs(moment(4) - 3)).toBeLessThan(5 * Math.sqrt(96 / count))
+  })
+
+  // The largest distance from Φ times √n stays under 1.95 but in one case of a thousand.
+  test('follow Φ everywhere', () => {
+    const sorted = values.toSorted()
+    let furthest = 0
+    sorted.forEach((z, i) => { furthest = Math.max(furthest, Math.abs(normalBelow(z) - (i + 0.5) / count)) })
+    expect(furthest * Math.sqrt(count)).toBeLessThan(1.95)
+  })
+
+  test('reach into the tail as often as they should', () => {
+    for (const far of [3, 3.6541528853610088, 4, 4.5]) {
+      const expected = 2 * normalBelow(-far) * count, found = values.reduce((sum, z) => sum + Number(Math.abs(z) > far), 0)
+      expect(Math.abs(found - expected), String(far)).toBeLessThan(5 * Math.sqrt(expected))
+    }
+  })
+
+  test('do not hang together', () => expect(Math.abs(summaryOf([...values.subarray(0, 100_000)]).lag1!)).toBeLessThan(5 / Math.sqrt(100_000)))
+})
+
+test('drawing in pieces or at once is the same', () => {
+  const generator = generatorFrom(9), pieces = [1, 2, 997, 4000].map((count) => { const into = new Float64Array(count); drawNormals(generator, into); return [...into] })
+  expect(pieces.flat()).toEqual([...normalsOf(9, 5000)])
+})
+
+test('nothing is used that differs from machine to machine', () => {
+  for (const name of ['draw-normals', 'generator']) {
+    const used = [...readFileSync(`src/engine/numeric/${name}.ts`, 'utf8').matchAll(/Math\.(\w+)|\*\*(?!:)/g)].map(([all, one]) => one ?? all)
+    const exact = new Set(['abs', 'imul', 'floor', '**'])
+    expect(used.filter((one) => !exact.has(one))).toEqual([])
+  }
+})
+
+/** Half-width of the symmetric interval that holds 95 % of the values. */
+const halfWidth95 = (values: Float64Array): number => values.map(Math.abs).sort()[Math.round(0.95 * values.length) - 1]!
+
+// JCGM 101:2008 9.2 (copy and exact figures in fixtures/published/jcgm101-additive.json).
+describe('four inputs added', () => {
+  const count = 1_000_000
+  const { cases } = JSON.parse(readFileSync('fixtures/published/jcgm101-additive.json', 'utf8')) as { cases: { clause: string; exact: { u: number; halfWidth: number } }[] }
+  const exact = (clause: string) => cases.find((one) => one.clause === clause)!.exact
+  const rectangular = (generator: Generator, sd: number): number => Math.sqrt(3) * sd * (2 * drawUnit(generator) - 1)
+
+  test.each([
+    ['9.2.2', 0.015, () => { const z = normalsOf(3, 4 * count); return Float64Array.from({ length: count }, (_, i) => z[4 * i]! + z[4 * i + 1]! + z[4 * i + 2]! + z[4 * i + 3]!) }],
+    ['9.2.3', 0.01, () => { const g = generatorFrom(4); return Float64Array.from({ length: count }, () => rectangular(g, 1) + rectangular(g, 1) + rectangular(g, 1) + rectangular(g, 1)) }],
+    ['9.2.4', 0.03, () => { const g = generatorFrom(5); return Float64Array.from({ length: count }, () => rectangular(g, 1) + rectangular(g, 1) + rectangular(g, 1) + rectangular(g, 10)) }],
+  ] as const)('clause %s', (clause, tolerance, draw) => {
+    const values = draw(), { u, halfWidth } = exact(clause)
+    expect(Math.abs(halfWidth95(values) - halfWidth)).toBeLessThan(tolerance)
+    expect(Math.abs(Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / count) / u - 1)).toBeLessThan(0.004)
+  })
+})
