@@ -7,6 +7,8 @@ import { unitSlipOf } from '#engine/inspect/unit-slip.ts'
 
 /** µm. A zero that came back further off than this is told. Common practice, no source. */
 const driftToldUm = 1
+/** µm. Around zero readings differ by large factors; nearer to its neighbours than this none is asked about. Common practice, no source. */
+const slipToldUm = 2
 /** So many repeats at a place show whether each follows from the one before. Common practice, no source. */
 const longSeries = 10
 
@@ -19,8 +21,8 @@ export function findingsOf(bar: BarReadings): readonly Finding[] {
     return found ? [about('lone-high-reading', { line: l, xMm: stationsMm[found.station]!, aboveUm: found.aboveUm })] : []
   })
   const slips = lines.flatMap((line, l) => line.flatMap((value, s) => {
-    const factor = unitSlipOf(value, line.toSpliced(s, 1))
-    return factor === null ? [] : [about('unit-slip', { line: l, xMm: stationsMm[s]!, readingUm: value, factor })]
+    const rest = line.toSpliced(s, 1), factor = unitSlipOf(value, rest), apartUm = Math.min(...rest.map((other) => Math.abs(value - other)))
+    return factor === null || apartUm < slipToldUm ? [] : [about('unit-slip', { line: l, xMm: stationsMm[s]!, readingUm: value, factor })]
   }))
   const following = bar.lines.flatMap((line, l) => line.flatMap((repeats, s) => {
     const { lag1 } = summaryOf(repeats)
