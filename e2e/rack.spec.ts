@@ -111,7 +111,9 @@ test.describe('an empty shop', () => {
     await page.getByRole('button', { name: 'Bring in 1 bar' }).click()
     await expect(page.locator('.rack-row')).toContainText('Über ½')
     const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as CSV' }).click()])
-    expect(await readFile(await file.path(), 'utf8')).toContain('Über ½')
+    const written = await readFile(await file.path(), 'utf8')
+  expect(written.startsWith('\ufeff')).toBe(true)
+  expect(written).toContain('Über ½')
   })
 
   test('while the server is away the work goes on, and arrives when it is back', async ({ page, shop }) => {
@@ -129,6 +131,20 @@ test.describe('an empty shop', () => {
     await page.getByText('History').click()
     await expect(page.getByRole('listitem').filter({ hasText: 'knocked' })).toBeVisible()
   })
+})
+
+test('what the shop refuses is said and kept until somebody has seen it', async ({ page }) => {
+  await page.goto('/rack')
+  await page.locator('.rack-row').nth(3).click()
+  await page.route('**/api/deeds', (route) => route.fulfill({ status: 422, json: { refused: 'unknown-record', facts: { field: 'events[0].bar', kind: 'bar', given: 'x' } } }))
+  await page.getByRole('button', { name: 'Knocked' }).click()
+  await page.getByRole('button', { name: '1 not taken' }).click()
+  await expect(page.getByRole('dialog')).toContainText('there is no bar')
+  await expectAccessible(page)
+  await page.reload()
+  await page.getByRole('button', { name: '1 not taken' }).click()
+  await page.getByRole('button', { name: 'Seen, put it away' }).click()
+  await expect(page.getByText('Everything done here is in the shop.')).toBeVisible()
 })
 
 test.describe('the number pad', () => {

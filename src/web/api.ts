@@ -20,26 +20,27 @@ const longestMs = 20_000
  * @throws Refusal as the server worded it; `Away` where nothing of ours answers within 20 s; `Fault`
  */
 export async function ask<T>(path: string, body?: unknown): Promise<T> {
-  const answer = await reach(path, body)
-  return await jsonOf(answer) as T
+  return jsonIn(await askText(path, body)) as T
 }
 
-/** The same for a text, such as the rack as CSV. */
-export async function askText(path: string): Promise<string> {
-  const answer = await reach(path)
-  return await answer.text()
+/** The same for a text as it stands, such as the rack as CSV. */
+export async function askText(path: string, body?: unknown): Promise<string> {
+  const { ok, text } = await answerOf(path, body)
+  if (ok) return text
+  throw troubleOf(jsonIn(text))
 }
 
-async function reach(path: string, body?: unknown): Promise<Response> {
+async function answerOf(path: string, body: unknown): Promise<{ readonly ok: boolean; readonly text: string }> {
   const request: RequestInit = body === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
-  let answer: Response
-  try { answer = await fetch(path, { ...request, signal: AbortSignal.timeout(longestMs) }) } catch (cause) { throw new Away(path, { cause }) }
-  if (answer.ok) return answer
-  throw troubleOf(await jsonOf(answer))
+  try {
+    const answer = await fetch(path, { ...request, signal: AbortSignal.timeout(longestMs) })
+    return { ok: answer.ok, text: await answer.text() }
+  } catch (cause) { throw new Away(path, { cause }) }
 }
 
-async function jsonOf(answer: Response): Promise<unknown> {
-  try { return await answer.json() } catch (cause) { throw new Away(answer.url, { cause }) }
+/** @throws `Away` for what is no JSON: something else answered in the server's place */
+export function jsonIn(text: string): unknown {
+  try { return JSON.parse(text) } catch (cause) { throw new Away('an answer that is not ours', { cause }) }
 }
 
 function troubleOf(body: unknown): Error {

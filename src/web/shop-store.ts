@@ -1,7 +1,7 @@
 import { useSyncExternalStore } from 'react'
 import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
-import { ask, Away, Fault } from '#web/api.ts'
+import { ask, askText, Away, Fault, jsonIn } from '#web/api.ts'
 import type { Entry, Sent } from '#web/keep/entry.ts'
 import { keepSnapshot, keptSnapshot, localBox } from '#web/keep/local-db.ts'
 import { type OutboxState, outboxOf } from '#web/keep/outbox.ts'
@@ -57,15 +57,18 @@ export async function openShop(): Promise<void> {
   otherTabs.addEventListener('message', () => void refresh())
 }
 
-let asked = 0
-/** Asks the server for the shop. An answer that was overtaken by a later question is dropped. */
+let asked = 0, lastText = ''
+/** Asks the server for the shop. An answer that was overtaken by a later question is dropped; the same answer again changes nothing. */
 export async function refresh(): Promise<void> {
   asked += 1
   const mine = asked
   try {
-    const snapshot = await ask<ShopSnapshot>('/api/shop')
+    const text = await askText('/api/shop')
     if (mine !== asked) return
+    if (text === lastText && server === 'here') return
+    const snapshot = jsonIn(text) as ShopSnapshot
     server = 'here'
+    lastText = text
     setTold(snapshot)
   } catch (error) {
     if (mine !== asked) return

@@ -45,7 +45,7 @@ export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group:
       {group.bars.length > 1 ? (
         <Choice
           label={bar.mates?.name ? `Mates: ${bar.mates.name}` : 'Mates'} value={both ? 'all' : record.id} onChange={choose}
-          options={[...group.bars.map((mate) => ({ value: mate.record.id, label: sayMate(mate, units) })), { value: 'all', label: group.bars.length === 2 ? 'both' : `all ${group.bars.length}` }]}
+          options={[...group.bars.map((mate) => ({ value: mate.record.id, label: sayMate(mate, group, units) })), { value: 'all', label: group.bars.length === 2 ? 'both' : `all ${group.bars.length}` }]}
         />
       ) : null}
       {record.note ? <p className="name-text note">{record.note}</p> : null}
@@ -60,8 +60,10 @@ export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group:
   )
 }
 
-function sayMate({ trust, record, heightMm }: RackBar, units: Units): string {
-  return `${trustWords[trust].mark} ${record.name} ${heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}`
+/** Mates of one name are told apart by the begin of their codes. */
+function sayMate({ trust, record, heightMm }: RackBar, { bars }: RackGroup, units: Units): string {
+  const alone = record.name !== '' && bars.filter((bar) => bar.record.name === record.name).length === 1
+  return `${trustWords[trust].mark} ${alone ? record.name : `${record.name} ${record.code.slice(0, 4)}`.trim()}, ${heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}`
 }
 
 /** A micrometre is the signal: heights of bars are shown to it. */

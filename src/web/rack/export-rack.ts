@@ -1,5 +1,8 @@
 import { askText, Away } from '#web/api.ts'
 
+/** Spreadsheets look for it; reading an answer as text drops it. */
+const markOfUtf8 = '\ufeff'
+
 /** Hands the rack to the person as a CSV file. @returns what went wrong, or null */
 export async function exportRack(): Promise<string | null> {
   let csv: string
@@ -7,7 +10,7 @@ export async function exportRack(): Promise<string | null> {
     if (error instanceof Away) return 'The list is written by the shop’s server, which does not answer just now. Try again later.'
     throw error
   }
-  const link = document.createElement('a'), address = URL.createObjectURL(new Blob([csv], { type: 'text/csv' }))
+  const link = document.createElement('a'), address = URL.createObjectURL(new Blob([markOfUtf8, csv], { type: 'text/csv' }))
   link.href = address
   link.download = 'rack.csv'
   link.click()

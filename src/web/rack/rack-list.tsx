@@ -18,8 +18,10 @@ export function RackList({ groups, chosen }: { readonly groups: readonly RackGro
   return (
     <>
       <div className="find">
-        <label htmlFor={id}>Find a bar</label>
-        <input id={id} type="search" autoComplete="off" placeholder="35 · 7/8 · B4 · name" value={typed} onChange={(event) => setTyped(event.target.value)} />
+        <div className="field">
+          <input id={id} type="search" autoComplete="off" placeholder="35 · 7/8 · B4 · name" value={typed} onChange={(event) => setTyped(event.target.value)} />
+          <label htmlFor={id}>Find a bar</label>
+        </div>
         <output className="small">{sayCount(found)}</output>
       </div>
       <RackShelf groups={found} />
