@@ -23,28 +23,40 @@ type LeastWorst = { readonly graph: Graph; readonly worst: number; readonly matc
 
 function leastWorst(profiles: Profiles, k: number): LeastWorst {
   const nearest = nearestCosts(profiles).sort(), bound = nearest[2 * k - 1]!
-  const { graph, tooLow, below, matching: found } = growLimit(profiles, k, bound, nearest.find((cost) => cost > 0) ?? 1)
-  const limits = distinct(graph.costs.filter((cost) => cost >= bound && cost > tooLow))
+  const { graph, limit, tooLow, below, matching: found } = growLimit(profiles, k, bound, nearest.find((cost) => cost > 0) ?? 1)
+  const limits = limit === bound ? [bound] : costsAbove(graph, tooLow)
   let matching = found, largest = below, low = -1, high = limits.length - 1
   while (high - low > 1) {
     const middle = (low + high) >> 1, trial = largest.slice()
     if (enlargeMatching(graph, trial, limits[middle]!, k) < k) { low = middle; largest = trial } else { high = middle; matching = trial }
   }
   const worst = limits[high]!
-  const nextBelow = graph.costs.reduce((most, cost) => (cost < worst && cost > most ? cost : most), -Infinity)
-  return { graph, worst, matching, pairsBelow: enlargeMatching(graph, largest, nextBelow, k) }
+  return { graph, worst, matching, pairsBelow: enlargeMatching(graph, largest, nextBelow(graph, worst), k) }
 }
 
+type Grown = { readonly graph: Graph; readonly limit: number; readonly tooLow: number; readonly below: Matching; readonly matching: Matching }
+
 /** Doubles the limit until k pairs exist; `below` is a largest matching at `tooLow`, the last limit that was too low. */
-function growLimit(profiles: Profiles, k: number, from: number, step: number): { graph: Graph; tooLow: number; below: Matching; matching: Matching } {
+function growLimit(profiles: Profiles, k: number, from: number, step: number): Grown {
   const matching = new Int32Array(profiles.count).fill(-1)
   for (let limit = from, tooLow = -Infinity; ; tooLow = limit, limit = Math.max(2 * limit, step)) {
     const graph = nearPairs(profiles, limit), below = matching.slice()
-    if (enlargeMatching(graph, matching, limit, k) >= k) return { graph, tooLow, below, matching }
+    if (enlargeMatching(graph, matching, limit, k) >= k) return { graph, limit, tooLow, below, matching }
   }
 }
 
-const distinct = (costs: Float64Array): Float64Array => costs.sort().filter((cost, i, sorted) => i === 0 || cost > sorted[i - 1]!)
+/** The costs that occur above `tooLow`, rising. */
+function costsAbove({ costs }: Graph, tooLow: number): Float64Array {
+  const above: number[] = []
+  for (const cost of costs) if (cost > tooLow && cost !== above.at(-1)) above.push(cost)
+  return Float64Array.from(above).sort().filter((cost, i, sorted) => i === 0 || cost > sorted[i - 1]!)
+}
+
+function nextBelow({ costs }: Graph, worst: number): number {
+  let most = -Infinity
+  for (const cost of costs) if (cost < worst && cost > most) most = cost
+  return most
+}
 
 function groupsFrom(profiles: Profiles, matching: Matching): Mates[] {
   const groups: Mates[] = []

@@ -19,10 +19,10 @@ export function profilesFrom(rows: readonly (readonly number[])[]): Profiles {
   return { count: rows.length, stations, values, means, order, slack }
 }
 
-/** Largest difference of two bars at a station, both laid the same way. */
-export function straightCost({ values, stations }: Profiles, i: number, j: number): number {
+/** Largest difference of two bars at a station, both laid the same way; beyond `limit` the first that is found. */
+export function straightCost({ values, stations }: Profiles, i: number, j: number, limit = Infinity): number {
   let worst = 0
-  for (let s = 0, a = i * stations, b = j * stations; s < stations; s += 1) {
+  for (let s = 0, a = i * stations, b = j * stations; s < stations && worst <= limit; s += 1) {
     const difference = Math.abs(values[a + s]! - values[b + s]!)
     if (difference > worst) worst = difference
   }
@@ -30,14 +30,17 @@ export function straightCost({ values, stations }: Profiles, i: number, j: numbe
 }
 
 /** The same with one of them turned end for end; which one makes no difference. */
-export function turnedCost({ values, stations }: Profiles, i: number, j: number): number {
+export function turnedCost({ values, stations }: Profiles, i: number, j: number, limit = Infinity): number {
   let worst = 0
-  for (let s = 0, a = i * stations, b = (j + 1) * stations - 1; s < stations; s += 1) {
+  for (let s = 0, a = i * stations, b = (j + 1) * stations - 1; s < stations && worst <= limit; s += 1) {
     const difference = Math.abs(values[a + s]! - values[b - s]!)
     if (difference > worst) worst = difference
   }
   return worst
 }
 
-/** The better way round. */
-export const pairCost = (profiles: Profiles, i: number, j: number): number => Math.min(straightCost(profiles, i, j), turnedCost(profiles, i, j))
+/** The better way round; exact up to `limit`, above it only known to be above. */
+export function pairCost(profiles: Profiles, i: number, j: number, limit = Infinity): number {
+  const straight = straightCost(profiles, i, j, limit)
+  return Math.min(straight, turnedCost(profiles, i, j, Math.min(straight, limit)))
+}

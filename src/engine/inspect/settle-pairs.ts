@@ -22,7 +22,7 @@ function exchangePartners(profiles: Profiles, graph: Graph, matching: Matching, 
     for (let e = graph.starts[a]!; e < graph.starts[a + 1]! && matching[a] !== -1; e += 1) {
       const c = graph.neighbours[e]!, cost = graph.costs[e]!, spare = paid[a]! + paid[c]! - cost - gain
       if (spare <= 0 || cost > worst) continue
-      const b = matching[a]!, d = matching[c]!, left = d === -1 ? 0 : pairCost(profiles, b, d)
+      const b = matching[a]!, d = matching[c]!, left = d === -1 ? 0 : pairCost(profiles, b, d, worst)
       if (c === b || left > worst || left >= spare) continue
       matching[a] = c; matching[c] = a; paid[a] = cost; paid[c] = cost
       matching[b] = d; paid[b] = left
