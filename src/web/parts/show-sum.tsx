@@ -9,10 +9,11 @@ export function ShowSum({ sums, title = 'Show the sum' }: { readonly sums: reado
     <details className="sum">
       <summary>{title}</summary>
       <dl>
-        {sums.map((sum) => {
+        {sums.map((sum, place) => {
           const said = saySum(sum, units)
           return (
-            <div key={`${sum.formula} ${sum.result.name}`} className="sum-one">
+            // Two holes have the same formula, so only its place in the list tells a sum from another.
+            <div key={place} className="sum-one">
               <dt>{said.title}</dt>
               <dd>{said.inWords}</dd>
               <dd className="sum-worked">{said.worked}</dd>

@@ -11,9 +11,11 @@ export function Sums() {
   return answered === null ? null : <div className="setup-sums"><ShowSum sums={sumsOf(answered)} /></div>
 }
 
-/** Those of the choice looked at before those of the window. */
+/** Those of the choice looked at, then those of the answer that are not the same numbers of its own first choice. */
 function sumsOf({ question, answer, shown }: Answered): readonly Sum[] {
   if (shown === null) return answer.sum
   const { seatMm } = isRefused(shown) ? shown.rejection : shown
-  return [...sumOfAtSeat(question, seatMm, atSeatOf(question, answer.window, seatMm)), ...answer.sum]
+  const ofShown = sumOfAtSeat(question, seatMm, atSeatOf(question, answer.window, seatMm))
+  const told = new Set(ofShown.map(({ result }) => result.name))
+  return [...ofShown, ...answer.sum.filter(({ result }) => !told.has(result.name))]
 }
