@@ -31,7 +31,7 @@ export function setupText(at: SetupAtVise, drawing: string, units: Units, column
     ...(others.length > 0 ? ['\nAlso work\n', ...others.slice(0, alsoShown).map(say.other), ...(others.length > alsoShown ? [`  … and ${others.length - alsoShown} more (--json lists all)\n`] : [])] : []),
     ...(misses.length > 0 ? ['\nNearest\n', ...misses.map(say.miss)] : []),
     ...(answer.offers?.length ? ['\nWhat to give up\n', ...answer.offers.map((offer) => say.item(sayOffer(offer, units, say.nameOf)))] : []),
-    ...(answer.make ? [`\nOr make a pair between ${withUnit(answer.make.lowMm, units)} and ${withUnit(answer.make.highMm, units)} high.\n`] : []),
+    ...(answer.make ? [`\nOr make a pair ${sayRange(answer.make, units)} high.\n`] : []),
     ...(first ? ['\nCautions\n', ...cautionsFor(situationsAt(at, first), units).map(say.item)] : []),
     '\n',
     ...answer.findings.map((finding) => say.paragraph(sayFinding(finding, units, say.nameOf))),
@@ -84,4 +84,9 @@ function cutLines({ cuts }: SetupQuestion, units: Units): string {
       : `${cut.kind} ${length(cut.depthMm)} deep${cut.overJaw ? '' : ', not over a jaw'}`
     return `  cut ${at + 1}: ${what}\n`
   }).join('')
+}
+
+function sayRange({ lowMm, highMm }: { readonly lowMm: number; readonly highMm: number }, units: Units): string {
+  const low = withUnit(lowMm, units), high = withUnit(highMm, units)
+  return low === high ? low : `between ${low} and ${high}`
 }

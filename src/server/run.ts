@@ -26,9 +26,10 @@ async function serve(args: readonly string[]): Promise<void> {
     await startShop(store)
     if (config.demo && !(await recordOf(store, 'shop', 'shop')).demo) await loadDemo(store)
     const { url, stop } = await serveShop(store, config)
+    const told = toldToStop()
     const isEmpty = (await recordsOf(store, 'vise')).length === 0 && (await recordsOf(store, 'bar')).length === 0
     process.stdout.write(`Twinrest: ${url}\n${isEmpty ? emptyShop : ''}`)
-    await toldToStop()
+    await told
     await stop()
   } finally {
     await store.close()

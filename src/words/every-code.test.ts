@@ -15,6 +15,8 @@ const isWorded = (code: string) => worded.some((codes) => codes.has(code))
 /** Hyphenated texts in the sources that are no codes, each with what it is. */
 const noCodes = new Map<string, string>([
   ['profile-window', 'a kind of question about mates'],
+  ['guard-band', 'a decision rule'],
+  ['not-proved', 'a verdict'],
   ['first-start', 'the device that a new shop comes from'],
   ['yes-no', 'how a field lies in its column'],
 ])

@@ -2,6 +2,7 @@ import { withUnit, wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { Sum } from '#model/sum.ts'
 import { keyWord } from '#words/key-words.ts'
+import { inspectSums } from '#words/sums/inspect.ts'
 import { setupSums } from '#words/sums/setup.ts'
 import { termsFor } from '#words/terms.ts'
 import { capital, type Wording, wordingFor } from '#words/wording.ts'
@@ -12,7 +13,7 @@ export type SumWords = { readonly title: string; readonly says: string | ((input
 /** One computed number, three ways: what it is, the formula in words, the same with the numbers in. */
 export type SaidSum = { readonly title: string; readonly inWords: string; readonly worked: string; readonly sources: readonly string[] }
 
-export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums }
+export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...inspectSums }
 
 export function saySum(sum: Sum, units: Units): SaidSum {
   const w = wordingFor(units), { name, value } = sum.result
@@ -43,6 +44,10 @@ const sumNames: { readonly [name: string]: string } = {
   stickOutMm: 'above the jaws', tipMm: 'length of the point', bedMm: 'bed', neededMm: 'room the bars need', secondThicknessMm: 'thickness of the other',
   firstMm: 'the first bar', secondMm: 'the second', thirdMm: 'the third', fourthMm: 'the fourth',
   thicknessMm: 'thickness', keepOutMm: 'distance kept', wantedYMm: 'where it was wanted', wantedXMm: 'where it was wanted', movedMm: 'how far it had to move',
+  zeroMm: 'zero', meanReadingUm: 'mean reading', highestUm: 'highest', lowestUm: 'lowest', slopeUmPerMm: 'slope for each mm', middleUm: 'middle', chordUm: 'chord over the ends',
+  meanRange: 'mean range of scatter 1', noiseUm: 'scatter', firstUm: 'the first', secondUm: 'the second', faceADepartureUm: 'middle with A up', faceBDepartureUm: 'middle with B up',
+  guardFactor: 'guard factor', uUm: 'uncertainty', lowerUm: 'lower limit', upperUm: 'upper limit', guardUm: 'guard band', valueUm: 'value', u: 'uncertainty', k: 'coverage factor',
+  dof: 'degrees of freedom', residualSumOfSquares: 'sum of squares', pairsBelow: 'fewer pairs',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }
 

@@ -1,4 +1,3 @@
-import { field, given, needed } from '#words/refusals/input.ts'
 import type { Say } from '#words/wording.ts'
 
 /** What is amiss before anything is asked: the request, the command, the place it is run in. */
@@ -24,5 +23,4 @@ export const doorRefusals: { readonly [code: string]: Say } = {
   'which-vise': (facts, w) => `The shop has several ${w.vise}s: name one with --vise (${w.text(facts.needed, 'or')}).`,
   'unknown-vise': (facts, w) => `There is no ${w.vise} '${w.text(facts.given)}'; there are ${w.text(facts.needed)}.`,
   'no-calculation-input': () => 'Nothing came on standard input: pass a case or an array of cases as JSON.',
-  'wrong-shape': (facts, w) => `${field(facts, w)}: ${given(facts, w)} does not fit; needed is ${needed(facts, w)}.`,
 }
