@@ -2,21 +2,24 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { rejectionReasons, statuses } from '#model/setup.ts'
+import { keyWord } from '#words/key-words.ts'
 import { findingWords } from '#words/say-finding.ts'
 import { refusalWords } from '#words/say-refusal.ts'
 import { statusWords } from '#words/say-place.ts'
 import { sumWords } from '#words/say-sum.ts'
+import { termsFor } from '#words/terms.ts'
 import { highReasonWords, lowReasonWords } from '#words/say-window.ts'
 
 const src = resolve(import.meta.dirname, '..')
 const worded = [refusalWords, findingWords, sumWords, statusWords, lowReasonWords, highReasonWords].map((table) => new Set(Object.keys(table)))
-const isWorded = (code: string) => worded.some((codes) => codes.has(code))
+const isWorded = (code: string) => worded.some((codes) => codes.has(code)) || keyWord(code, termsFor('US')) !== null
 
 /** Hyphenated texts in the sources that are no codes, each with what it is. */
 const noCodes = new Map<string, string>([
   ['profile-window', 'a kind of question about mates'],
   ['guard-band', 'a decision rule'],
   ['not-proved', 'a verdict'],
+  ['setup-many', 'a calculation'],
   ['first-start', 'the device that a new shop comes from'],
   ['yes-no', 'how a field lies in its column'],
 ])

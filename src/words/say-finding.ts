@@ -1,15 +1,22 @@
 import type { Finding } from '#model/finding.ts'
 import type { Units } from '#model/shop-record.ts'
 import { becauseWords } from '#words/findings/because.ts'
+import { blockWords } from '#words/findings/block.ts'
 import { choiceWords } from '#words/findings/choice.ts'
+import { guiltyWords } from '#words/findings/guilty.ts'
 import { inspectWords } from '#words/findings/inspect.ts'
 import { openWords } from '#words/findings/open.ts'
 import { otherWayWords } from '#words/findings/other-ways.ts'
+import { paperWords } from '#words/findings/paper.ts'
 import { rackFileWords } from '#words/findings/rack-file.ts'
 import { rejectionWords } from '#words/findings/rejection.ts'
+import { tableWords } from '#words/findings/table.ts'
 import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
-export const findingWords: { readonly [code: string]: Say } = { ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords }
+export const findingWords: { readonly [code: string]: Say } = {
+  ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords,
+}
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */
 export function sayFinding(finding: Finding, units: Units, nameOf?: NameOf): string {

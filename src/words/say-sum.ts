@@ -3,6 +3,7 @@ import type { Units } from '#model/shop-record.ts'
 import type { Sum } from '#model/sum.ts'
 import { keyWord } from '#words/key-words.ts'
 import { inspectSums } from '#words/sums/inspect.ts'
+import { seatingSums } from '#words/sums/seating.ts'
 import { setupSums } from '#words/sums/setup.ts'
 import { termsFor } from '#words/terms.ts'
 import { capital, type Wording, wordingFor } from '#words/wording.ts'
@@ -13,7 +14,7 @@ export type SumWords = { readonly title: string; readonly says: string | ((input
 /** One computed number, three ways: what it is, the formula in words, the same with the numbers in. */
 export type SaidSum = { readonly title: string; readonly inWords: string; readonly worked: string; readonly sources: readonly string[] }
 
-export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...inspectSums }
+export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums }
 
 export function saySum(sum: Sum, units: Units): SaidSum {
   const w = wordingFor(units), { name, value } = sum.result
@@ -48,6 +49,10 @@ const sumNames: { readonly [name: string]: string } = {
   meanRange: 'mean range of scatter 1', noiseUm: 'scatter', firstUm: 'the first', secondUm: 'the second', faceADepartureUm: 'middle with A up', faceBDepartureUm: 'middle with B up',
   guardFactor: 'guard factor', uUm: 'uncertainty', lowerUm: 'lower limit', upperUm: 'upper limit', guardUm: 'guard band', valueUm: 'value', u: 'uncertainty', k: 'coverage factor',
   dof: 'degrees of freedom', residualSumOfSquares: 'sum of squares', pairsBelow: 'fewer pairs',
+  meanMm: 'mean height of the pair', bedUm: 'height of the bed', topMm: 'top of the pair', firstTopMm: 'top in the first one', highestTopMm: 'highest top', lowestTopMm: 'lowest top',
+  zOffsetUm: 'Z offset', spreadUm: 'spread of the tops', worstMatchUm: 'worst match', stripMm: 'thickness of the strip', stripsAcrossMm: 'between the strips, across', stripsAlongMm: 'between the strips, along',
+  tableMm: 'table', belowTopMm: 'below the top of the part', totalMm: 'total', targetMm: 'gap to fill', errorMm: 'off by', runs: 'runs',
+  y1Um: 'as it is', y2Um: 'bars exchanged', y3Um: 'block turned', y4Um: 'tightened', shareUm: 'share', uHalfUm: 'uncertainty', uDifferenceUm: 'uncertainty',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }
 

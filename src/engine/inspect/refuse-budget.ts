@@ -12,7 +12,7 @@ const leastDof = 0.1
  * `coverage-out-of-range`, `unknown-part`, `correlation-out-of-range`, `correlations-impossible`
  */
 export function refuseUnfitBudget({ parts, products, correlations, coverage, k }: BudgetQuestion): void {
-  if (parts.length === 0) throw new Refusal('too-few-parts', { field: 'parts', given: 0, needed: { least: 1 } })
+  if (parts.length === 0) throw new Refusal('too-few-parts', { field: 'parts', given: 0, needed: 1 })
   const names = new Set<string>()
   parts.forEach(({ name, spread, dof }, i) => {
     const field = `parts[${i}]`

@@ -10,8 +10,8 @@ export const inspectWords: { readonly [code: string]: Say } = {
   'scatter-not-known': () => 'No place was read more than once, so the scatter is missing from the uncertainty. Read one place at least three times.',
   'taper-or-rocking': () => 'The bar rocks on both faces: whether its ends differ in height or it only tipped cannot be told from these readings.',
   'coverage-factor-needed': (facts, w) => `${w.text(facts.correlated)} hang together and have finite degrees of freedom: no coverage factor follows. Give one.`,
-  'cancels-along-bar': (facts, w) => `${partWord(facts)} is left out: it is the same all along the bar.`,
-  'cancels-between-mates': (facts, w) => `${partWord(facts)} is left out: mates read in one check at one spot share it.`,
+  'cancels-along-bar': (facts) => `${partWord(facts)} is left out: it is the same all along the bar.`,
+  'cancels-between-mates': (facts) => `${partWord(facts)} is left out: mates read in one check at one spot share it.`,
 }
 
 const place = (facts: Facts, w: Wording): string => `${w.bars(facts.bar)} at ${w.length(facts.xMm)}${facts.line === 1 ? ' on the second line' : ''}`
@@ -22,4 +22,4 @@ const times = (facts: Facts, w: Wording): string =>
 const partWords: { readonly [part: string]: string } = {
   block: 'The gauge block', zero: 'The setting of the zero', temperature: 'The difference in temperature', expansion: 'The difference of the steels', instrument: 'The error of the instrument', plate: 'The plate',
 }
-const partWord = (facts: Facts): string => (typeof facts.part === 'string' && Object.hasOwn(partWords, facts.part) ? partWords[facts.part]! : String(facts.part))
+const partWord = ({ part }: Facts): string => (typeof part === 'string' && Object.hasOwn(partWords, part) ? partWords[part]! : 'A part')

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest'
+import { sayFinding } from '#words/say-finding.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
+import { saySum } from '#words/say-sum.ts'
+import { plainUnits } from '#words/terms.ts'
+
+describe('what a check says', () => {
+  it.each([
+    ['lone-high-reading', { bar: 'A', line: 1, xMm: 75, aboveUm: 8.76 }, 'A at 75 on the second line stands 8.8 µm above the rest: perhaps a burr or a chip. Stone, wipe, read again.'],
+    ['unit-slip', { bar: 'A', line: 0, xMm: 10, readingUm: 30, factor: 10 }, 'A at 10 reads 30 µm, about 10 times what its neighbours do. Is the unit or the decimal mark right?'],
+    ['unit-slip', { bar: 'A', line: 0, xMm: 10, readingUm: 0.9, factor: 1 / 25.4 }, 'A at 10 reads 0.9 µm, about 25.4 times less than what its neighbours do. Is the unit or the decimal mark right?'],
+    ['coverage-factor-needed', { correlated: ['V', 'I'] }, 'V and I hang together and have finite degrees of freedom: no coverage factor follows. Give one.'],
+    ['cancels-between-mates', { part: 'block' }, 'The gauge block is left out: mates read in one check at one spot share it.'],
+  ] as const)('%s', (code, facts, said) => expect(sayFinding({ code, facts }, plainUnits)).toBe(said))
+
+  it.each([
+    ['uncertainty-negative', { field: 'uUm', given: -1, needed: { least: 0 } }, /−1 given; an uncertainty cannot be below 0\.$/],
+    ['too-few-readings', { field: 'bars[0].stationsMm', given: 1, needed: 2 }, /^1 readings given; give at least 2\.$/],
+    ['coverage-out-of-range', { field: 'coverage', given: 1, needed: { above: 0, below: 1 } }, /a coverage is more than 0 and less than 1\.$/],
+    ['unknown-part', { field: 'products[0].of[1]', given: 'z', needed: ['a', 'b'] }, /'z' is no part of this budget; name one of a or b\.$/],
+  ])('%s', (code, facts, said) => expect(sayRefusal({ code, facts }, plainUnits)).toMatch(said))
+
+  it.each([
+    [{ formula: 'parallelism', result: { name: 'parallelismUm', value: 2 }, inputs: { bar: 'A', highestUm: 4, lowestUm: 2 }, sources: [] }, 'highest − lowest', '4 µm − 2 µm = 2 µm'],
+    [{ formula: 'proved-to', result: { name: 'provedToUm', value: 4.65 }, inputs: { valueUm: 3, guardFactor: 1.65, uUm: 1 }, sources: [] }, 'value + guard factor × uncertainty', '3 µm + 1.65 × 1 µm = 4.7 µm'],
+    [{ formula: 'budget-u', result: { name: 'u', value: 5 }, inputs: { 'reading step': 3, 'a × b': 4 }, sources: [] }, 'root of the sum of the squares of reading step, a × b', 'root of the sum of the squares of reading step, a × b = 5'],
+    [{ formula: 'chance-to-conform', result: { name: 'pConform', value: 0.95 }, inputs: { valueUm: 3, uUm: 1, lowerUm: null, upperUm: 5 }, sources: [] }, 'Φ((upper limit − value) / uncertainty)', 'Φ((5 µm − 3 µm) / 1 µm) = 0.95'],
+  ])('%o', (sum, inWords, worked) => expect(saySum(sum, plainUnits)).toMatchObject({ inWords, worked }))
+})
