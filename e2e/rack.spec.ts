@@ -228,6 +228,7 @@ test('every page of the rack is accessible, light and dark', async ({ page }) =>
   const bar = await page.locator('.rack-row').nth(2).getAttribute('href')
   for (const path of ['/rack', bar!, `${bar!}/edit`, '/rack/new', '/rack/import', '/rack/none']) {
     await page.goto(path)
+    await page.setViewportSize({ width: path === '/rack' ? 1024 : 700, height: 768 })
     await page.getByRole('heading', { level: 1 }).waitFor()
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme })
