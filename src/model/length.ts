@@ -50,6 +50,13 @@ export function readLengthMm(text: string, unit: LengthUnit, field = 'length'): 
   return mm
 }
 
+/** The size of a real thing as a hand types it. @throws Refusal as `readLengthMm`, and `size-not-positive` at 0 and below */
+export function readSizeMm(text: string, unit: LengthUnit, field = 'length'): number {
+  const mm = readLengthMm(text, unit, field)
+  if (mm <= 0) throw new Refusal('size-not-positive', { field, given: text, needed: { aboveMm: 0 } })
+  return mm
+}
+
 /**
  * A plain number as a hand types it (an angle, a count of threads), by the rules of `readLengthMm` and without a unit.
  *

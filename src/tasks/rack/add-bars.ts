@@ -1,3 +1,4 @@
+import { readSizeMm } from '#model/length.ts'
 import { deedOfNewBars } from '#engine/rack/new-bars.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { firstChange } from '#model/record-fields.ts'
@@ -6,7 +7,6 @@ import { recordOf } from '#store/records.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import type { Maker } from '#tasks/maker.ts'
 import { listRack, type RackLine } from '#tasks/rack/list-rack.ts'
-import { readSizeMm } from '#tasks/rack/read-size.ts'
 import { readText } from '#tasks/rack/read-text.ts'
 import { slotsNamed } from '#tasks/rack/slots-named.ts'
 

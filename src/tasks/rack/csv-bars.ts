@@ -1,3 +1,4 @@
+import { readSizeMm } from '#model/length.ts'
 import { isCode } from '#model/code.ts'
 import type { LengthUnit } from '#model/length.ts'
 import type { Complaint } from '#model/rack-import.ts'
@@ -5,7 +6,6 @@ import { Refusal } from '#model/refusal.ts'
 import type { Column, ColumnName, Columns, SizeName } from '#tasks/rack/csv-columns.ts'
 import { unguarded } from '#tasks/rack/csv-guard.ts'
 import type { CsvRecord } from '#tasks/rack/csv-records.ts'
-import { readSizeMm } from '#tasks/rack/read-size.ts'
 
 /** A bar as a line of the file gives it; no code where it gives none. */
 export type CsvBar = {

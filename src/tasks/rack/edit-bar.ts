@@ -1,3 +1,4 @@
+import { readSizeMm } from '#model/length.ts'
 import type { BarFields } from '#model/bar-record.ts'
 import type { Check } from '#model/check.ts'
 import type { LengthUnit } from '#model/length.ts'
@@ -8,7 +9,6 @@ import { recordOf } from '#store/records.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import type { Maker } from '#tasks/maker.ts'
 import { barNamed } from '#tasks/rack/bar-named.ts'
-import { readSizeMm } from '#tasks/rack/read-size.ts'
 import { readText } from '#tasks/rack/read-text.ts'
 import { slotsNamed } from '#tasks/rack/slots-named.ts'
 

@@ -1,5 +1,6 @@
+import { readSizeMm } from '#model/length.ts'
 import { expect, test } from 'vitest'
-import { readFields, readName, readSizeMm } from '#web/parts/read-fields.ts'
+import { readFields, readName } from '#web/parts/read-fields.ts'
 
 test('all values come back together', () => {
   expect(readFields({ height: () => readSizeMm('1 3/8', 'mm', 'height'), name: () => readName(' C ', 'name') })).toEqual({ values: { height: 34.925, name: 'C' } })

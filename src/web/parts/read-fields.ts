@@ -1,4 +1,3 @@
-import { type LengthUnit, readLengthMm } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 
 export type Readers<Values> = { readonly [Name in keyof Values]: () => Values[Name] }
@@ -14,13 +13,6 @@ export function readFields<Values extends object>(readers: Readers<Values>): { r
     }
   }
   return Object.keys(refused).length > 0 ? { refused } : { values: values as Values }
-}
-
-/** A size of a real thing. @throws Refusal as `readLengthMm`, and `size-not-positive` at 0 and below */
-export function readSizeMm(text: string, unit: LengthUnit, field: string): number {
-  const mm = readLengthMm(text, unit, field)
-  if (mm <= 0) throw new Refusal('size-not-positive', { field, given: text, needed: { above: 0 } })
-  return mm
 }
 
 /** A text that must not be empty. @throws Refusal `field-missing` */

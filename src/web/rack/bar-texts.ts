@@ -1,9 +1,9 @@
+import { readSizeMm } from '#model/length.ts'
 import type { Reading } from '#model/check.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { newCode, newId } from '#web/new-id.ts'
-import { readSizeMm } from '#web/parts/read-fields.ts'
 import type { Edit } from '#web/write.ts'
 
 /** How a height was come by, and its readings as typed: one list for each bar, empty texts where nothing was typed. */

@@ -1,8 +1,8 @@
-import { wordLength } from '#model/length.ts'
+import { readSizeMm, wordLength } from '#model/length.ts'
 import type { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { JawSet, ViseFields } from '#model/vise-record.ts'
-import { readFields, readName, readSizeMm } from '#web/parts/read-fields.ts'
+import { readFields, readName } from '#web/parts/read-fields.ts'
 
 export type JawTexts = { readonly id: string; readonly name: string; readonly fixed: string; readonly moving: string; readonly step: string; readonly face: JawSet['face'] }
 
