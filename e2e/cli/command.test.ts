@@ -119,6 +119,7 @@ describe('the command itself', () => {
     const { code, out } = await twinrest(['--help'], { env: { TWINREST_DATA: '/nowhere' } })
     expect(code).toBe(0)
     for (const said of ['Usage: twinrest', 'setup', 'rack', 'card', 'calc', 'serve', 'Examples:', 'Exit codes: 0 done, 1 a fault in Twinrest, 2 refused']) expect(out).toContain(said)
+    expect((await twinrest(['calc'])).out).toMatch(/^window +\S.*\nplaces +\S.*\nsetup +\S/)
     expect((await twinrest(['setup', '--help'])).out).toContain('"heightMm": "7/8 in"')
   })
 

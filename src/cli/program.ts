@@ -78,13 +78,13 @@ function addCard(program: Command, out: Out): void {
 }
 
 function addCalc(program: Command, out: Out): void {
-  program.command('calc').argument('<name>', 'window, places, setup').description('A calculation as data: a case, or an array of cases, as JSON from standard input to standard output.')
+  program.command('calc').argument('[name]', 'left out: lists the calculations there are').description('A calculation as data: a case, or an array of cases, as JSON from standard input to standard output.')
     .addHelpText('after', `
 A refused case in an array answers {"refused": …, "facts": …} in its place; alone it ends with exit code 2 and the same on standard error.
 
 Example:
   twinrest calc window < examples/window.json`)
-    .action(async (name: string) => { await (await import('#cli/commands/calc.ts')).calcCommand(name, out) })
+    .action(async (name: string | undefined) => { await (await import('#cli/commands/calc.ts')).calcCommand(name, out) })
 }
 
 function addServe(program: Command): void {

@@ -1,11 +1,16 @@
 import { Refusal } from '#model/refusal.ts'
+import { inColumns } from '#cli/columns.ts'
 import type { Out } from '#cli/out.ts'
 import { parseJson, readStandardInput } from '#cli/read-json.ts'
 import { SaidRefusal } from '#cli/run-to-its-end.ts'
-import { calc } from '#tasks/calc.ts'
+import { calc, calculations } from '#tasks/calc.ts'
 
-/** A case, or an array of cases, from standard input to its answer on standard output; never opens a database. */
-export async function calcCommand(name: string, out: Out): Promise<void> {
+/** Without a name the calculations there are. With one: a case, or an array of cases, from standard input to its answer on standard output; never opens a database. */
+export async function calcCommand(name: string | undefined, out: Out): Promise<void> {
+  if (name === undefined) {
+    out.answer(inColumns(Object.entries(calculations).map(([known, { title }]) => [known, title])))
+    return
+  }
   try {
     calc(name, []) // a name nobody knows is refused before anything is waited for
     const text = (await readStandardInput()).toString('utf8')
