@@ -1,10 +1,11 @@
 /**
  * What is about to be done, as far as it bears on what can hurt someone, in the order in which the work goes.
  *
- * `loose bar`: a bar that nothing but the part holds. `drill bar`: a drill will cut into it.
+ * `loose bar`: a bar that nothing but the part holds. `drill bar`: a drill will cut into it. `rod`: between the moving jaw and
+ * a raw side. `straps`: on a machine table, without a vise.
  */
 export const situations = [
-  'look first', 'seating', 'stack', 'single bar', 'round part', 'step jaw', 'thin grip', 'loose bar', 'handle off the vise', 'milling over bars',
-  'drilling through', 'drill bar',
+  'look first', 'seating', 'stack', 'single bar', 'round part', 'step jaw', 'rod', 'straps', 'magnetic chuck', 'thin grip', 'loose bar', 'handle off the vise',
+  'milling over bars', 'drilling through', 'drill bar',
 ] as const
 export type Situation = (typeof situations)[number]

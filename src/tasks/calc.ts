@@ -7,6 +7,14 @@ import { answerVerdict } from '#engine/inspect/answer-verdict.ts'
 import { answerPlaces } from '#engine/setup/answer-places.ts'
 import { answerSetup } from '#engine/setup/answer-setup.ts'
 import { answerWindow } from '#engine/setup/answer-window.ts'
+import { answerBlock } from '#engine/setup/block/answer-block.ts'
+import { answerChuck } from '#engine/setup/chuck/answer-chuck.ts'
+import { answerFill } from '#engine/setup/fill/answer-fill.ts'
+import { answerGuilty } from '#engine/setup/guilty/answer-guilty.ts'
+import { answerMany } from '#engine/setup/many/answer-many.ts'
+import { answerPaper } from '#engine/setup/paper/answer-paper.ts'
+import { answerRow } from '#engine/setup/row/answer-row.ts'
+import { answerTable } from '#engine/setup/table/answer-table.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 
 export type Calculation = {
@@ -24,6 +32,14 @@ export const calculations: { readonly [name: string]: Calculation } = {
   window: { title: 'The seat heights that serve, and what sets each end.', answer: answerWindow },
   places: { title: 'Where given bars may stand among holes and cuts that come out below.', answer: answerPlaces },
   setup: { title: 'Which bars of a rack to use, how they stand, and why not the others.', answer: answerSetup },
+  'row': { title: 'Which pair in which vise of a row, so that all seats are as equal as they can be.', answer: answerRow },
+  'paper': { title: 'Is it down: what strips of paper that pull out may mean.', answer: answerPaper },
+  'table': { title: 'A part on bars under straps on a machine table.', answer: answerTable },
+  'chuck': { title: 'Which bars block a part in on a magnetic chuck.', answer: answerChuck },
+  'fill': { title: 'Which sizes of the rack fill a gap.', answer: answerFill },
+  'setup-many': { title: 'One pair for many operations, or the fewest changes.', answer: answerMany },
+  'guilty': { title: 'Four readings on a ground block: bars, block, bed or closing.', answer: answerGuilty },
+  'block': { title: 'A block milled on six sides, in both orders.', answer: answerBlock },
   'shape': { title: 'Readings to bar: height, parallelism, taper, crown, twist, how two go together, and what they prove.', answer: answerShape },
   'turn-over': { title: 'Readings with either face up to bend and height error apart.', answer: answerTurnOver },
   'budget': { title: 'Measuring uncertainty from its parts.', answer: answerBudget },

@@ -4,7 +4,7 @@ type Word = string | ((terms: Terms) => string)
 
 /**
  * What the names of sizes and wishes are called, in calculations (`depthMm`), on the form (`depth`) and in sums alike.
- * Keys are without the unit at their end.
+ * Keys are without the unit at their end, unless the same one with another unit is something else.
  */
 const words: { readonly [key: string]: Word } = {
   // vise
@@ -28,6 +28,13 @@ const words: { readonly [key: string]: Word } = {
   bars: 'bars', id: 'id', thickness: 'thickness', length: 'length', mates: 'mates', trust: 'trust', standing: 'standing of the height',
   thicknessStanding: 'standing of the thickness', where: 'whereabouts', heights: 'heights along the bar', name: 'name', slot: 'slot', note: 'note',
   code: 'code', matesId: 'mates', slotId: 'slot', whereWho: 'who has it',
+  // row, paper test, table, chuck, fillers, many operations, four readings, six-side block
+  vises: 'row', pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', strip: 'thickness of the strip', strips: 'strips',
+  clamped: 'jaws closed', topOut: 'top indicates out', 'fixed-left': 'fixed jaw, left', 'fixed-right': 'fixed jaw, right',
+  'moving-left': (t) => `${t.movingJaw}, left`, 'moving-right': (t) => `${t.movingJaw}, right`,
+  turned: 'lies across', straps: 'straps', travel: 'travel of the table', target: 'gap to fill', sizes: 'sizes', size: 'size', windows: 'operations',
+  low: 'lowest height', high: 'highest height', y1Um: 'reading as it is', y2Um: 'reading with the bars exchanged', y3Um: 'reading with the block turned',
+  y4Um: 'reading when tightened', uUm: 'uncertainty of a reading', over: 'distance between the readings', raw: 'raw block', finish: 'finished block', width: 'width', rod: 'diameter of the rod',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',
@@ -37,7 +44,7 @@ const words: { readonly [key: string]: Word } = {
 
 /** The name of a size or wish as said to a person; null for a key nobody has named. */
 export function keyWord(key: string, terms: Terms): string | null {
-  const word = Object.hasOwn(words, bare(key)) ? words[bare(key)]! : Object.hasOwn(words, key) ? words[key]! : null
+  const word = Object.hasOwn(words, key) ? words[key]! : Object.hasOwn(words, bare(key)) ? words[bare(key)]! : null
   return typeof word === 'function' ? word(terms) : word
 }
 

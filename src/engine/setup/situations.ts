@@ -3,12 +3,15 @@ import type { Part } from '#model/part.ts'
 import type { Choice } from '#model/setup.ts'
 import type { Situation } from '#model/situation.ts'
 
-/** Which cautions a choice and its cuts call for; a step jaw is no choice and its caution is asked for by name. Common practice, no source. */
+/** What is no choice out of the rack: its caution is asked for by name. */
+type Elsewhere = 'step jaw' | 'rod' | 'straps' | 'magnetic chuck'
+
+/** Which cautions a choice and its cuts call for. Common practice, no source. */
 export function situationsOf(
   choice: Pick<Choice, 'stand' | 'status' | 'bars' | 'trust' | 'findings'>, part: Pick<Part, 'shape'>, cuts: readonly Cut[],
 ): ReadonlySet<Situation> {
   const onBars = choice.bars.length > 0
-  const calls: { readonly [situation in Exclude<Situation, 'step jaw'>]: boolean } = {
+  const calls: { readonly [situation in Exclude<Situation, Elsewhere>]: boolean } = {
     'look first': choice.trust === 'look first',
     'seating': true,
     'stack': choice.stand === 'stack',

@@ -3,7 +3,7 @@ import type { Hole } from '#model/cut.ts'
 import type { AtSeat, LowReason, Window } from '#model/setup.ts'
 import type { Sum } from '#model/sum.ts'
 import { deepestOverJawMm, furthestBelowMm, isMilled, reachBelowMm, tipLengthMm } from '#engine/setup/reach.ts'
-import { grippingJawMm, lowLimitsOf, type WindowQuestion } from '#engine/setup/window.ts'
+import { grippingJawMm, limitsFromBelow, lowLimitsOf, type WindowQuestion } from '#engine/setup/window.ts'
 
 /** How each number of a window came about. Formula keys are those of the words; limits that nothing asks for are left out. */
 export function sumOfWindow(question: WindowQuestion, window: Window): readonly Sum[] {
@@ -44,16 +44,24 @@ const sum = (formula: string, name: string, value: number | null, inputs: Sum['i
 
 /** The limits of the low end, each by the cut that sets it; the one that decides gives `lowMm`. */
 function lowSums(question: WindowQuestion, because: LowReason): readonly Sum[] {
-  const { vise, part, cuts, wishes } = question, limits = lowLimitsOf(question)
-  const limit = (reason: Exclude<LowReason, 'bed'>, name: string, inputs: Sum['inputs']) =>
+  const { vise, part, cuts, wishes } = question, cutterMm = lowLimitsOf(question)['cutter-over-jaw']
+  return [
+    ...(cutterMm === null ? [] : [sum('low-cutter-over-jaw', because === 'cutter-over-jaw' ? 'lowMm' : 'cutterOverJawMm', cutterMm,
+      { jawHeightMm: vise.jawHeightMm, depthMm: deepestOverJawMm(cuts), airMm: wishes.airMm, heightMm: part.heightMm }, rulesSources)]),
+    ...sumsFromBelow(question, because),
+    ...(because === 'bed' ? [sum('low-bed', 'lowMm', 0, { bedMm: 0 }, rulesSources)] : []),
+  ]
+}
+
+/** The same for what comes out below alone. */
+export function sumsFromBelow(question: Omit<WindowQuestion, 'vise'>, because: string): readonly Sum[] {
+  const { part, cuts, wishes } = question, limits = limitsFromBelow(question)
+  const limit = (reason: keyof typeof limits, name: string, inputs: Sum['inputs']) =>
     sum(`low-${reason}`, because === reason ? 'lowMm' : name, limits[reason], inputs, rulesSources)
   const hole = deepest(cuts.filter((cut) => cut.kind === 'hole'), part.heightMm), milled = deepest(cuts.filter(isMilled), part.heightMm)
   return [
-    ...(limits['cutter-over-jaw'] === null ? [] : [limit('cutter-over-jaw', 'cutterOverJawMm',
-      { jawHeightMm: vise.jawHeightMm, depthMm: deepestOverJawMm(cuts), airMm: wishes.airMm, heightMm: part.heightMm })]),
     ...(hole ? [tipSum(hole), limit('drill-tip', 'drillTipMm', { tipMm: tipLengthMm(hole), runThroughMm: hole.runThroughMm, bedAirMm: wishes.bedAirMm })] : []),
     ...(milled ? [limit('through-cut', 'throughCutMm', { runThroughMm: milled.runThroughMm, bedAirMm: wishes.bedAirMm })] : []),
-    ...(because === 'bed' ? [sum('low-bed', 'lowMm', 0, { bedMm: 0 }, rulesSources)] : []),
   ]
 }
 

@@ -23,8 +23,16 @@ export function gripWishMm({ part, cuts, wishes }: WindowQuestion): number | nul
 }
 
 /** The lowest seat each reason allows. @source SETUP-RULES GEOMETRY */
-export function lowLimitsOf({ vise, part, cuts, wishes }: WindowQuestion): LowLimits {
-  const deepestMm = deepestOverJawMm(cuts)
+export function lowLimitsOf(question: WindowQuestion): LowLimits {
+  const { vise, part, cuts, wishes } = question, deepestMm = deepestOverJawMm(cuts)
+  return {
+    'cutter-over-jaw': deepestMm === null ? null : vise.jawHeightMm + deepestMm + wishes.airMm - part.heightMm,
+    ...limitsFromBelow(question),
+  }
+}
+
+/** The lowest seat for what comes out below, up from a vise bed or a machine table. @source SETUP-RULES GEOMETRY */
+export function limitsFromBelow({ part, cuts, wishes }: Omit<WindowQuestion, 'vise'>): Pick<LowLimits, 'drill-tip' | 'through-cut'> {
   const below = (wanted: (cut: Cut) => boolean) => {
     let most: number | null = null
     for (const cut of cuts) {
@@ -33,11 +41,7 @@ export function lowLimitsOf({ vise, part, cuts, wishes }: WindowQuestion): LowLi
     }
     return most === null ? null : most + wishes.bedAirMm
   }
-  return {
-    'cutter-over-jaw': deepestMm === null ? null : vise.jawHeightMm + deepestMm + wishes.airMm - part.heightMm,
-    'drill-tip': below((cut) => cut.kind === 'hole'),
-    'through-cut': below(isMilled),
-  }
+  return { 'drill-tip': below((cut) => cut.kind === 'hole'), 'through-cut': below(isMilled) }
 }
 
 /**

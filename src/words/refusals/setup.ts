@@ -14,5 +14,10 @@ export const setupRefusals: { readonly [code: string]: Say } = {
   'hole-off-part': (facts, w) => `${field(facts, w)}: at ${given(facts, w)} the middle of the hole lies beside the part; it must be ${needed(facts, w)}.`,
   'blind-hole-breaks-through': (facts, w) =>
     `${field(facts, w)}: at ${given(facts, w)} deep the point of the drill comes out below; make it ${needed(facts, w)} or a through hole.`,
+  'too-few-vises': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give at least ${needed(facts, w)}.`,
+  'too-few-pairs': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; a row needs one for each ${w.vise}, ${needed(facts, w)}.`,
+  'too-few-windows': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give at least ${needed(facts, w)}.`,
+  'difference-negative': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; a difference of two heights is 0 or more.`,
+  'finish-above-raw': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; finished it is ${needed(facts, w)}, the raw size.`,
   'bar-id-twice': (facts, w) => `${field(facts, w)}: the id ${given(facts, w)} stands there twice; give each bar its own.`,
 }
