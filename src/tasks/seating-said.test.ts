@@ -40,7 +40,8 @@ const fixtures = (name: string): readonly unknown[] =>
 
 const vise = { jawHeightMm: 45, openingMm: 60 }, finish = { lengthMm: 80, widthMm: 40, heightMm: 25 }
 const cases: { readonly [name: string]: readonly unknown[] } = {
-  row: [...fixtures('row'), { vises: [], pairs: [] }, { vises: [{ bedUm: 1 }], pairs: [{ id: 'A', meanMm: 3, matchUm: -1 }] }],
+  row: [...fixtures('row'), { vises: [], pairs: [] }, { vises: [{ bedUm: 1 }], pairs: [{ id: 'A', meanMm: 3, matchUm: -1 }] },
+    { vises: [{ bedUm: 1 }], pairs: [{ id: 'A', meanMm: 3 }], longBar: { apartMm: 200, lengthMm: 300 } }, { vises: [{ bedUm: 1 }, { bedUm: 2 }], pairs: [{ id: 'A', meanMm: 3 }, { id: 'B', meanMm: 3 }], longBar: { apartMm: 200, lengthMm: 300 } }],
   paper: fixtures('paper'), table: fixtures('table'), chuck: fixtures('chuck'),
   fill: [{ targetMm: 21, sizes: [{ id: 'A', sizeMm: 8 }, { id: 'B', sizeMm: 13 }] }, { targetMm: 21, sizes: [] }, { targetMm: 21 }],
   'setup-many': [{ windows: [{ lowMm: 5, highMm: 9 }, { lowMm: 8, highMm: 12 }] }, { windows: [] }],

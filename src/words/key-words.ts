@@ -29,7 +29,7 @@ const words: { readonly [key: string]: Word } = {
   thicknessStanding: 'standing of the thickness', where: 'whereabouts', heights: 'heights along the bar', name: 'name', slot: 'slot', note: 'note',
   code: 'code', matesId: 'mates', slotId: 'slot', whereWho: 'who has it',
   // row, paper test, table, chuck, fillers, many operations, four readings, six-side block
-  vises: 'row', pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', strip: 'thickness of the strip', strips: 'strips',
+  vises: 'row', pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', longBar: 'long bar', apart: 'distance of the two', strip: 'thickness of the strip', strips: 'strips',
   clamped: 'jaws closed', topOut: 'top indicates out', 'fixed-left': 'fixed jaw, left', 'fixed-right': 'fixed jaw, right',
   'moving-left': (t) => `${t.movingJaw}, left`, 'moving-right': (t) => `${t.movingJaw}, right`,
   turned: 'lies across', straps: 'straps', travel: 'travel of the table', target: 'gap to fill', sizes: 'sizes', size: 'size', windows: 'operations',

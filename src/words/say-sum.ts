@@ -50,6 +50,7 @@ const sumNames: { readonly [name: string]: string } = {
   guardFactor: 'guard factor', uUm: 'uncertainty', lowerUm: 'lower limit', upperUm: 'upper limit', guardUm: 'guard band', valueUm: 'value', u: 'uncertainty', k: 'coverage factor',
   dof: 'degrees of freedom', residualSumOfSquares: 'sum of squares', pairsBelow: 'fewer pairs',
   meanMm: 'mean height of the pair', bedUm: 'height of the bed', topMm: 'top of the pair', firstTopMm: 'top in the first one', highestTopMm: 'highest top', lowestTopMm: 'lowest top',
+  fromBedUm: 'height of the one bed', toBedUm: 'height of the other', apartMm: 'distance of the two', longMm: 'length', endToEndUm: 'end to end',
   zOffsetUm: 'Z offset', spreadUm: 'spread of the tops', worstMatchUm: 'worst match', stripMm: 'thickness of the strip', stripsAcrossMm: 'between the strips, across', stripsAlongMm: 'between the strips, along',
   tableMm: 'table', belowTopMm: 'below the top of the part', totalMm: 'total', targetMm: 'gap to fill', errorMm: 'off by', runs: 'runs',
   y1Um: 'as it is', y2Um: 'bars exchanged', y3Um: 'block turned', y4Um: 'tightened', shareUm: 'share', uHalfUm: 'uncertainty', uDifferenceUm: 'uncertainty',

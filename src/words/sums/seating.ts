@@ -6,6 +6,7 @@ export const seatingSums: { readonly [formula: string]: SumWords } = {
   'row-offset': { title: 'Z offset of the vise', says: '{topMm} − {firstTopMm}' },
   'row-spread': { title: 'Highest less lowest top', says: '{highestTopMm} − {lowestTopMm}' },
   'row-worst-match': { title: 'Worst match of the pairs used', says: '{worstMatchUm}' },
+  'row-long-bar': { title: 'How much a long bar rises from end to end', says: '({toBedUm} − {fromBedUm}) / {apartMm} × {longMm}' },
   'paper-gap': { title: 'Gap at a loose strip, at least', says: '{stripMm}' },
   'paper-wedge-across': { title: 'Wedge across the part, at least', says: '{stripMm} × {betweenJawsMm} / {stripsAcrossMm}' },
   'paper-wedge-along': { title: 'Wedge along the part, at least', says: '{stripMm} × {alongJawsMm} / {stripsAlongMm}' },

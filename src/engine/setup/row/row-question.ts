@@ -1,3 +1,5 @@
+import type { LongBarQuestion } from '#engine/setup/row/long-bar.ts'
+
 /** `bedUm`: height of the bed against the first vise, or against any zero that all of the row share. */
 export type RowVise = { readonly bedUm: number }
 
@@ -5,7 +7,12 @@ export type RowVise = { readonly bedUm: number }
 export type RowPair = { readonly id: string; readonly meanMm: number; readonly matchUm: number | null }
 
 /** `oneZ`: all vises run with one Z, so their tops have to be alike; otherwise each has a Z of its own. */
-export type RowQuestion = { readonly vises: readonly RowVise[]; readonly pairs: readonly RowPair[]; readonly oneZ: boolean }
+export type RowQuestion = {
+  readonly vises: readonly RowVise[]
+  readonly pairs: readonly RowPair[]
+  readonly oneZ: boolean
+  readonly longBar: LongBarQuestion | null
+}
 
 /** µm. Spreads, and differences of a pair, nearer than this are equal; so are sums of squares, in µm². */
 export const sameUm = 1e-6

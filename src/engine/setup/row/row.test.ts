@@ -43,7 +43,7 @@ const row = fc.integer({ min: 1, max: 4 }).chain((vises) => fc.record({
 const questionFrom = (beds: readonly number[], means: readonly number[], ids: readonly string[], oneZ = true) => ({
   vises: beds.map((bed) => ({ bedUm: bed / 10 })),
   pairs: means.map((mean, k): RowPair => ({ id: ids[k]!, meanMm: mean / 10_000, matchUm: null })),
-  oneZ,
+  oneZ, longBar: null,
 })
 
 describe('one Z for all', () => {
@@ -100,6 +100,16 @@ describe('the calculation row', () => {
     expect(codeOf({ vises: [], pairs: [pairs[0], pairs[0]] })).toBe('bar-id-twice pairs[1].id')
     expect(codeOf({ vises: [], pairs })).toBe('too-few-vises vises')
     expect(codeOf({ vises, pairs: pairs.slice(1) })).toBe('too-few-pairs pairs')
+  })
+
+  // Worked by hand: 18 µm over 250 are 0.072 µm for each mm, 28.8 µm over 400.
+  test('says how a long bar lies over two vises', () => {
+    const asked = { vises: [{ bedUm: 0 }, { bedUm: 18 }], pairs, longBar: { apartMm: 250, lengthMm: 400 } }
+    expect(answerRow(asked).longBar!.slopeUmPerMm).toBeCloseTo(0.072, 12)
+    expect(answerRow(asked).longBar!.endToEndUm).toBeCloseTo(28.8, 9)
+    expect(answerRow({ ...asked, longBar: { ...asked.longBar, from: 1, to: 0 } }).longBar!.endToEndUm).toBeCloseTo(-28.8, 9)
+    expect(refusalOf(answerRow, { ...asked, longBar: { ...asked.longBar, to: 2 } })).toBe('unknown-vise longBar.to')
+    expect(refusalOf(answerRow, { ...asked, longBar: { apartMm: 0, lengthMm: 1, from: 5 } })).toBe('size-not-positive longBar.apartMm')
   })
 
   test('tells what it did not know, and how the numbers came about', () => {

@@ -2,6 +2,7 @@ import { byId } from '#engine/setup/by-id.ts'
 import { drawnTogether } from '#engine/setup/row/drawn-together.ts'
 import { firstByIds } from '#engine/setup/row/first-by-ids.ts'
 import { isOnlyWay } from '#engine/setup/row/is-only-way.ts'
+import { longBarOf, type LongBar } from '#engine/setup/row/long-bar.ts'
 import { sameUm, type RowPair, type RowQuestion } from '#engine/setup/row/row-question.ts'
 import { tightWindowsOf } from '#engine/setup/row/tight-windows.ts'
 import { topsOf } from '#engine/setup/row/tops.ts'
@@ -17,6 +18,8 @@ export type Row = {
   readonly unique: boolean
   /** With a Z for each vise only; null where a pair has to be used whose match nobody measured. */
   readonly worstMatchUm?: number | null
+  /** Where one was asked about. */
+  readonly longBar?: LongBar
 }
 
 /**
@@ -30,7 +33,8 @@ export type Row = {
  * @source SETUP-RULES
  */
 export function rowOf(question: RowQuestion): Row {
-  return question.oneZ ? rowWithOneZ(question) : rowWithEachZ(question)
+  const row = question.oneZ ? rowWithOneZ(question) : rowWithEachZ(question), { longBar, vises } = question
+  return longBar === null ? row : { ...row, longBar: longBarOf(longBar, vises[longBar.from]!.bedUm, vises[longBar.to]!.bedUm) }
 }
 
 function rowWithOneZ(question: RowQuestion): Row {
