@@ -1,4 +1,5 @@
-import type { SetupQuestion } from '#model/setup.ts'
+import { atSeatOf } from '#engine/setup/at-seat.ts'
+import type { Choice, SetupQuestion, Window } from '#model/setup.ts'
 import type { Sum } from '#model/sum.ts'
 import type { Found } from '#engine/setup/found.ts'
 import { matchUmOf } from '#engine/setup/match.ts'
@@ -6,10 +7,18 @@ import { furthestBelowMm } from '#engine/setup/reach.ts'
 import type { Search } from '#engine/setup/search.ts'
 import { sumOfAtSeat, sumOfWindow } from '#engine/setup/window-sum.ts'
 
-/** How the numbers of an answer came about: the window, and seat, grip, stick-out, air and match of one choice. */
-export function sumOfSetup({ question, window, atSeat }: Search, found: Found | null): readonly Sum[] {
-  if (found === null) return sumOfWindow(question, window)
-  return [...sumOfWindow(question, window), ...seatSums(found), ...sumOfAtSeat(question, found.seatMm, atSeat(found.seatMm)), ...bedAirSums(question, found)]
+/** How the numbers of an answer came about: the window, and the first choice if there is one. */
+export function sumOfSetup({ question, window }: Search, found: Found | null): readonly Sum[] {
+  return found === null ? sumOfWindow(question, window) : sumOfRest(question, window, { ...found, matchUm: matchUmOf(found) })
+}
+
+/** A way of resting the part, with its bars. */
+export type Rest = Pick<Found, 'stand' | 'stacked' | 'bars' | 'seatMm'> & Pick<Choice, 'matchUm'>
+
+/** The window, then seat, match, grip, stick-out and air of one way of resting the part. */
+export function sumOfRest(question: SetupQuestion, window: Window, rest: Rest): readonly Sum[] {
+  const { seatMm } = rest
+  return [...sumOfWindow(question, window), ...seatSums(rest), ...sumOfAtSeat(question, seatMm, atSeatOf(question, window, seatMm)), ...bedAirSums(question, rest)]
 }
 
 const rules = ['SETUP-RULES']
@@ -17,10 +26,10 @@ const rules = ['SETUP-RULES']
 const sum = (formula: string, name: string, value: number | null, inputs: Sum['inputs']): Sum => ({ formula, result: { name, value }, inputs, sources: rules })
 
 /** The sizes that stand, and how far they differ. */
-function seatSums(found: Found): readonly Sum[] {
-  const { stand, seatMm } = found, matchUm = matchUmOf(found)
+function seatSums(rest: Rest): readonly Sum[] {
+  const { stand, seatMm, matchUm } = rest
   if (stand === 'bed') return []
-  const sizes = standingSizes(found), [firstMm = null, secondMm = null, thirdMm = null, fourthMm = null] = sizes
+  const sizes = standingSizes(rest), [firstMm = null, secondMm = null, thirdMm = null, fourthMm = null] = sizes
   if (stand === 'single') return [sum('seat-on-one', 'seatMm', seatMm, { firstMm })]
   if (stand === 'stack') {
     return [
@@ -35,11 +44,11 @@ function seatSums(found: Found): readonly Sum[] {
 }
 
 /** In the order of the bars. */
-function standingSizes({ stand, stacked, bars }: Found): readonly number[] {
+function standingSizes({ stand, stacked, bars }: Rest): readonly number[] {
   return bars.map((bar, k) => ((stacked === null ? stand : stacked[k < 2 ? 0 : 1]) === 'lying flat' ? bar.thicknessMm : bar.heightMm))
 }
 
-function bedAirSums({ cuts, part }: SetupQuestion, { seatMm }: Found): readonly Sum[] {
+function bedAirSums({ cuts, part }: SetupQuestion, { seatMm }: Rest): readonly Sum[] {
   const reachBelowMm = furthestBelowMm(cuts, part.heightMm)
   return reachBelowMm === null ? [] : [sum('bed-air-at-seat', 'bedAirMm', seatMm - reachBelowMm, { seatMm, reachBelowMm })]
 }

@@ -18,6 +18,7 @@ function factsOf(code: RejectionReason, rejection: Rejection, { question, window
     case 'too-high': return question.part.shape === 'round' ? {} : { gripMm: said(Math.max(0, gripMm)), underMm: said(seatMm - window.highMm) }
     case 'too-low': return tooLow(rejection, question)
     case 'fouled': return { holes: [...rejection.fouledHoles ?? []] }
+    case 'too-thick': return tooThick(rejection, question, bars)
     case 'not-matched': return { matchUm: differenceUm(rejection, bars), limitUm: question.wishes.matchUm }
     default: return {}
   }
@@ -33,7 +34,20 @@ function tooLow({ seatMm, airMm }: Rejection, question: SetupQuestion): Facts {
     return airMm < -1e-6 ? { limit: 'cutter-over-jaw', belowMm: said(-airMm) } : { limit: 'cutter-over-jaw', airMm: said(airMm), underMm: said(question.wishes.airMm - airMm) }
   }
   const limit = (['drill-tip', 'through-cut'] as const).find((name) => short(limits[name]))
-  return limit === undefined ? {} : { limit, underMm: said(limits[limit]! - seatMm) }
+  if (limit === undefined) return {}
+  const reachMm = limits[limit]! - question.wishes.bedAirMm
+  return { limit, reachMm: micron(reachMm), ...(reachMm > seatMm + 1e-6 ? { intoBedMm: micron(reachMm - seatMm) } : {}), underMm: micron(limits[limit]! - seatMm) }
+}
+
+/** How far below the part something reaches is worked out from what was typed: to the micron. */
+const micron = (mm: number): number => Math.round(mm * 1000) / 1000
+
+/** What two bars leave between them under the part, less than 0 where they meet; one bar alone is simply wider. */
+function tooThick({ bars: ids, stand }: Rejection, { part, wishes }: SetupQuestion, bars: ReadonlyMap<string, Sizes>): Facts {
+  const across = ids.slice(0, 2).flatMap((id) => bars.get(id) ?? []).map((bar) => (stand === 'lying flat' ? bar.heightMm : bar.thicknessMm))
+  if (part.betweenJawsMm === null || stand === 'stack' || across.length === 0) return {}
+  const sumMm = across.reduce((sum, mm) => sum + mm, 0)
+  return { acrossMm: sumMm / across.length, bars: across.length, betweenMm: part.betweenJawsMm, leftMm: said(part.betweenJawsMm - sumMm), gapMm: wishes.gapMm }
 }
 
 function differenceUm({ bars: ids, stand }: Rejection, bars: ReadonlyMap<string, Sizes>): number {

@@ -33,13 +33,13 @@ export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
   useEnterToAddCut()
   return (
     <AtDesk value={desk}>
-      <form className="setup" onSubmit={(event) => event.preventDefault()}>
-        <SetupSheet picture={drawn} />
+      <div className="setup">
+        <form className="setup-form" onSubmit={(event) => event.preventDefault()}><SetupSheet picture={drawn} /></form>
         <AnswerHead />
         <FourNumbers />
         <div className="setup-side"><Options /><AnswerList /></div>
         <Actions />
-      </form>
+      </div>
     </AtDesk>
   )
 }
@@ -62,7 +62,7 @@ function useLast<Value>(value: Value | null): Value | null {
 function useEnterToAddCut(): void {
   useEffect(() => {
     const onward = ({ key, target }: KeyboardEvent) => {
-      if (key === 'Enter' && target instanceof HTMLInputElement && target.closest('.setup') && document.activeElement === document.body) document.getElementById('add-cut')?.focus()
+      if (key === 'Enter' && target instanceof HTMLInputElement && target.closest('.setup-form') && document.activeElement === document.body) document.getElementById('add-cut')?.focus()
     }
     addEventListener('keydown', onward)
     return () => removeEventListener('keydown', onward)

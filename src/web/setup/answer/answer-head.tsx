@@ -1,3 +1,4 @@
+import { wordLength } from '#model/length.ts'
 import type { Choice } from '#model/setup.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -73,11 +74,12 @@ function ServesNot({ refused: { rejection, why } }: { readonly refused: Refused 
 }
 
 function NothingServes({ answered: { answer } }: { readonly answered: Answered }) {
-  const { units } = useDesk(), { window } = answer
+  const { units } = useDesk(), { window, make } = answer
   return (
     <>
       <h1 className="big-line">No pair serves</h1>
       <p className="setup-because">{sayWindow(window, units)}</p>
+      {make === null ? null : <p className="setup-make">Make a pair of {wordLength(make.lowMm, units)} to {wordLength(make.highMm, units)}, or see below what is nearest.</p>}
       {window.giveUp === null ? null : <ul className="setup-giveup">{sayGiveUp(window.giveUp, units).map((said) => <li key={said}>{said}</li>)}</ul>}
     </>
   )

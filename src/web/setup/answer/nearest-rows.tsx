@@ -14,7 +14,7 @@ export function NearestRows() {
     <section>
       <h2 className="setup-rule">Nearest</h2>
       <ul>{answered.nearest.map((refused) => <RefusedRow key={refused.rejection.bars.join(' ')} refused={refused} />)}</ul>
-      {answered.answer.offers?.length ? <ul className="setup-lines">{answered.answer.offers.map((offer) => <li key={`${offer.wish} ${offer.bars.join(' ')} ${offer.stand}`}>{sayOffer(offer, units, nameOf)}</li>)}</ul> : null}
+      {answered.answer.offers?.length ? <ul className="setup-lines" aria-label="What giving up a wish would do">{answered.answer.offers.map((offer) => <li key={`${offer.wish} ${offer.bars.join(' ')} ${offer.stand}`}>{sayOffer(offer, units, nameOf)}</li>)}</ul> : null}
     </section>
   )
 }

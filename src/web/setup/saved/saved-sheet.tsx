@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { newId } from '#web/new-id.ts'
 import { Sheet } from '#web/parts/sheet.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
-import { offerUndo } from '#web/parts/undo-bar.tsx'
+import { offerUndo, UndoBar } from '#web/parts/undo-bar.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { SavedParts } from '#web/setup/saved/saved-parts.tsx'
 import { SavedSetups } from '#web/setup/saved/saved-setups.tsx'
@@ -38,6 +38,7 @@ export function SavedSheet({ onClose, keep }: Props) {
       <TextField label="Find by title, operation or part" value={find} maxLength={80} onChange={setFind} />
       <SavedSetups find={find} open={open} />
       <SavedParts find={find} open={open} />
+      <UndoBar />
     </Sheet>
   )
 }

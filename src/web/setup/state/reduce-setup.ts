@@ -25,7 +25,7 @@ export type SetupAction =
 /** The screen after one thing was done. Whatever changes the question goes back to the first choice. */
 export function reduceSetup(state: SetupState, action: SetupAction): SetupState {
   switch (action.do) {
-    case 'enter field': return { ...state, typing: { path: action.path, lastGood: readableOr('', state, action.path) } }
+    case 'enter field': return { ...state, typing: { path: action.path, lastGood: readableOr('', state, action.path), begun: false } }
     case 'leave field': return state.typing?.path === action.path ? { ...state, typing: null } : state
     case 'type': return typed(state, action.path, action.text)
     case 'type why not': return { ...state, whyNot: action.text }
@@ -49,7 +49,7 @@ export function reduceSetup(state: SetupState, action: SetupAction): SetupState 
 function typed(state: SetupState, path: string, text: string): SetupState {
   const lastGood = state.typing?.path === path ? state.typing.lastGood : readableOr('', state, path)
   const next = asking(state, withText(state.form, path, text))
-  return { ...next, typing: { path, lastGood: readableOr(lastGood, next, path) } }
+  return { ...next, typing: { path, lastGood: readableOr(lastGood, next, path), begun: true } }
 }
 
 function readableOr(instead: string, { form }: SetupState, path: string): string {

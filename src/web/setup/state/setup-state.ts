@@ -11,8 +11,8 @@ export type SetupState = {
   /** Null: the last one used. */
   readonly viseId: string | null
   readonly form: SetupForm
-  /** The field being typed in, and the last text there that could be read. */
-  readonly typing: { readonly path: string; readonly lastGood: string } | null
+  /** The field the cursor is in, the last text there that could be read, and whether a key was pressed there. */
+  readonly typing: { readonly path: string; readonly lastGood: string; readonly begun: boolean } | null
   readonly drawer: Drawer
   /** Key of the choice looked at; null: the first. */
   readonly chosen: string | null

@@ -17,18 +17,23 @@ export function neighboursOf(rack: RackIndex, stand: 'on edge' | 'single', windo
   return [...outwards(rack, list, firstAbove(list, window.highMm), 1, each), ...outwards(rack, list, firstAbove(list, window.lowMm, false) - 1, -1, each)]
 }
 
-/** The pairs of the rack whose height is nearest to one asked about. */
-export function pairsNear(rack: RackIndex, stand: 'on edge' | 'single', seatMm: number, most = 3): readonly Neighbour[] {
-  const list = rack.bySeat[stand].all, at = firstAbove(list, seatMm)
-  const around = [...outwards(rack, list, at, 1, most), ...outwards(rack, list, at - 1, -1, most)]
-  return around.toSorted((a, b) => Math.abs(a.seatMm - seatMm) - Math.abs(b.seatMm - seatMm)).slice(0, most)
+/** The pairs of the rack as high as one asked about, to half a mm; where there are none the next one up and down. */
+export function pairsNear(rack: RackIndex, stand: 'on edge' | 'single', heightMm: number, most = 6): readonly Neighbour[] {
+  const { footings, seatsMm } = rack.bySeat[stand].all, at = firstAbove(rack.bySeat[stand].all, heightMm - asHighMm, false)
+  const alike: Neighbour[] = []
+  for (let k = at; k < seatsMm.length && seatsMm[k]! <= heightMm + asHighMm && alike.length < most; k += 1) alike.push(neighbour(rack, footings[k]!, seatsMm[k]!))
+  return alike.length > 0 ? alike : [at, at - 1].flatMap((k) => (footings[k] === undefined ? [] : [neighbour(rack, footings[k], seatsMm[k]!)]))
 }
+
+const asHighMm = 0.5
+
+const neighbour = ({ footings }: RackIndex, footing: number, seatMm: number): Neighbour => ({ bars: barsOf(footings, footing).map(({ id }) => id), seatMm })
 
 function outwards(rack: RackIndex, { footings, seatsMm }: SeatList, start: number, step: 1 | -1, most: number): readonly Neighbour[] {
   const found: Neighbour[] = []
   for (let at = start; at >= 0 && at < seatsMm.length && found.length < most; at += step) {
     const seatMm = seatsMm[at]!
-    if (found.every((one) => Math.abs(one.seatMm - seatMm) > sameSeatMm)) found.push({ bars: barsOf(rack.footings, footings[at]!).map(({ id }) => id), seatMm })
+    if (found.every((one) => Math.abs(one.seatMm - seatMm) > sameSeatMm)) found.push(neighbour(rack, footings[at]!, seatMm))
   }
   return found
 }

@@ -6,7 +6,7 @@ import type { Cut } from '#model/cut.ts'
 import type { Choice, Place, Rejection, SetupQuestion } from '#model/setup.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
-import { standingOf } from '#web/setup/view/standing.ts'
+import { standingOf } from '#engine/setup/standing.ts'
 import { type Answered, isRefused, type SetupView } from '#web/setup/view/view-from.ts'
 
 type LabelOf = (bar: Bar) => string

@@ -8,7 +8,7 @@ import { type CountedForm, countedForm, fieldOnScreen } from '#web/setup/state/c
 import type { Bench } from '#web/setup/view/bench.ts'
 import { choiceKey, fromKey } from '#web/setup/view/choice-key.ts'
 import { neighboursOf } from '#web/setup/view/nearest.ts'
-import { whyNot } from '#web/setup/view/why-not.ts'
+import { whyNot } from '#engine/setup/why-not.ts'
 
 /** A candidate that does not serve, with its reasons and their figures. */
 export type Refused = { readonly rejection: Rejection; readonly why: readonly Finding[] }
