@@ -14,14 +14,11 @@ export function whyNot(rejection: Rejection, asked: Asked): readonly Finding[] {
 
 function factsOf(code: RejectionReason, rejection: Rejection, { question, window, bars }: Asked): Facts {
   const { seatMm, gripMm } = rejection
-  switch (code) {
-    case 'too-high': return question.part.shape === 'round' ? {} : { gripMm: said(Math.max(0, gripMm)), underMm: said(seatMm - window.highMm) }
-    case 'too-low': return tooLow(rejection, question)
-    case 'fouled': return { holes: [...rejection.fouledHoles ?? []] }
-    case 'too-thick': return tooThick(rejection, question, bars)
-    case 'not-matched': return { matchUm: differenceUm(rejection, bars), limitUm: question.wishes.matchUm }
-    default: return {}
-  }
+  if (code === 'too-high') return question.part.shape === 'round' ? {} : { gripMm: said(Math.max(0, gripMm)), underMm: said(seatMm - window.highMm) }
+  if (code === 'too-low') return tooLow(rejection, question)
+  if (code === 'too-thick') return tooThick(rejection, question, bars)
+  if (code === 'fouled') return { holes: [...rejection.fouledHoles ?? []] }
+  return code === 'not-matched' ? { matchUm: differenceUm(rejection, bars), limitUm: question.wishes.matchUm } : {}
 }
 
 /** Measured heights carry microns that nobody asks for here: a hundredth of a mm. */
