@@ -52,8 +52,8 @@ function between(about: (heightUm: number) => Way, vises: number, enough: () => 
   between(about, vises, enough, middle, b)
 }
 
-/** Differences this small are rounding. */
-const nothing = 1e-12
+/** Differences this small are rounding, in µm or as a part of a sum of squares. */
+const nothing = 1e-14
 
 /** Each window and mean once. */
 function different(optima: readonly Optimum[]): readonly Optimum[] {

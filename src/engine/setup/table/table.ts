@@ -61,11 +61,11 @@ const strapsBesideBars = ({ straps, bars }: TableQuestion): readonly TableFindin
   return over ? [] : [{ code: 'strap-not-over-bar', index }]
 })
 
-/** Holes, through or blind, outside the outline of all that the bars carry of the part. */
+/** Holes, through or blind, outside the outline of all that the bars carry of the part; one that may stand anywhere along is not judged. */
 function holesThatTip({ part, cuts, bars }: TableQuestion): readonly TableFinding[] {
   const carried = hullOf(bars.flatMap((bar) => cornersUnder(part, bar)))
   return cuts.flatMap((cut, index): readonly TableFinding[] =>
-    (cut.kind !== 'hole' || isInside(carried, [cut.xMm ?? 0, cut.yMm]) ? [] : [{ code: 'tips-under-thrust', index }]))
+    (cut.kind !== 'hole' || cut.xMm === null || isInside(carried, [cut.xMm, cut.yMm]) ? [] : [{ code: 'tips-under-thrust', index }]))
 }
 
 /** The corners of what of a bar is under the part; none where it stands beside it. */
