@@ -100,9 +100,9 @@ async function layTogether(store: Store, names: readonly RecordName[]): Promise<
 /** Writes what stands of each record; `sent` are the changes to blame when a record is not whole. */
 async function materialise(store: Store, laid: readonly Laid[], sent: readonly Change[]): Promise<(Standing & { readonly kind: RecordKind })[]> {
   const records = laid.map(({ kind, record, standing }) => {
-    const at = sent.findIndex((change) => change.kind === kind && change.record === record)
     for (const field of fieldsOfKind(kind)) {
       if (standing.has(field)) continue
+      const at = sent.findIndex((change) => change.kind === kind && change.record === record)
       const path = `changes[${at}].fields.${field}`
       if (sent[at]!.fields[field]) throw new Refusal('saw-in-circle', { field: path, given: sent[at]!.id })
       throw new Refusal('field-missing', { field: path, given: null, needed: `every field of a new ${kind}` })

@@ -20,9 +20,11 @@ const largeBytes = 100_000
 export async function rackImportCommand(file: string, { data, unit, dryRun }: ImportOptions, out: Out): Promise<void> {
   const csv = await readBytes(file)
   await withShop(data, async (store, { units }) => {
-    if (csv.length > largeBytes) out.say(`reading ${Math.round(csv.length / 1000)} kB …\n`)
+    const isLarge = csv.length > largeBytes
+    const say = (what: string) => { if (isLarge) out.say(`${what} …\n`) }
+    say(`reading ${Math.round(csv.length / 1000)} kB`)
     try {
-      out.answer(imported(await importRack(store, { csv, dryRun: dryRun === true, ...(unit ? { unit } : {}) }, makerFor('', device)), units))
+      out.answer(imported(await importRack(store, { csv, dryRun: dryRun === true, onRead: (bars) => say(`taking in ${bars} bars`), ...(unit ? { unit } : {}) }, makerFor('', device)), units))
     } catch (error) {
       throw error instanceof Refusal && error.code === 'csv-not-imported' ? new SaidRefusal(complained(error, units)) : error
     }

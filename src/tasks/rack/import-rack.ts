@@ -15,7 +15,13 @@ import { csvTextFrom } from '#tasks/rack/csv-text.ts'
 import { slotsNamed } from '#tasks/rack/slots-named.ts'
 
 /** A file of bars: its bytes, or its text. `unit` is what sizes are in where the file does not say; left out: the shop's. */
-export type RackFile = { readonly csv: Uint8Array | string; readonly unit?: LengthUnit; readonly dryRun?: boolean }
+export type RackFile = {
+  readonly csv: Uint8Array | string
+  readonly unit?: LengthUnit
+  readonly dryRun?: boolean
+  /** Told when the file has been read and is being taken in: how many bars. */
+  readonly onRead?: (bars: number) => void
+}
 
 /** Bars a file may hold. */
 const mostLines = 20_000
@@ -30,9 +36,10 @@ const mostTold = 1000
  *
  * @throws Refusal `csv-not-imported` with `complaints` (the first 1000) and their `count`; `csv-not-text`
  */
-export async function importRack(store: Store, { csv, unit, dryRun = false }: RackFile, by: Maker): Promise<RackImport> {
+export async function importRack(store: Store, { csv, unit, dryRun = false, onRead }: RackFile, by: Maker): Promise<RackImport> {
   const { text, oldText } = csvTextFrom(csv)
   const { bars, complaints, width } = readBars(text, unit ?? (await recordOf(store, 'shop', 'shop')).units.length)
+  onRead?.(bars.length)
   return (dryRun ? atOneMoment : inTransaction)(store, async (tx) => {
     const all = [...complaints, ...await codesOnOthers(tx, bars)]
     if (all.length > 0) {
