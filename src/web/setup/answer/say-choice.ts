@@ -1,19 +1,13 @@
-import { mmPerInch, wordLength } from '#model/length.ts'
+import { wordLength } from '#model/length.ts'
 import type { Choice, Rejection } from '#model/setup.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { Way } from '#model/wishes.ts'
+import { calledMm } from '#words/say-bar.ts'
 import { statusWords, trustWords, wayWords, whereWords } from '#words/say-place.ts'
 import type { Terms } from '#words/terms.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
 
 export type Rest = Pick<Choice, 'bars' | 'stand' | 'stacked' | 'seatMm'>
-
-/** Rounding to what a bar is called by: two decimals in mm, the next 64th in inches where it is within half a thou. */
-export function calledMm(mm: number, units: Units): number {
-  if (units.length === 'mm') return Math.round(mm * 100) / 100
-  const next = (Math.round((mm / mmPerInch) * 64) / 64) * mmPerInch
-  return Math.abs(next - mm) <= 0.0005 * mmPerInch ? next : mm
-}
 
 /** The one figure of a choice: the height of its bars as marked on them; lying flat their thickness, two high both added. */
 export function figureOf({ bars, stand, seatMm }: Rest, { names }: Bench, units: Units): string {
