@@ -4,6 +4,10 @@ import { answerMates } from '#engine/inspect/answer-mates.ts'
 import { answerShape } from '#engine/inspect/answer-shape.ts'
 import { answerTurnOver } from '#engine/inspect/answer-turn-over.ts'
 import { answerVerdict } from '#engine/inspect/answer-verdict.ts'
+import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
+import { answerCoverage } from '#engine/rack/coverage/answer-coverage.ts'
+import { answerHeights } from '#engine/rack/heights/answer-heights.ts'
+import { answerRegrind } from '#engine/rack/regrind/answer-regrind.ts'
 import { answerPlaces } from '#engine/setup/answer-places.ts'
 import { answerSetup } from '#engine/setup/answer-setup.ts'
 import { answerWindow } from '#engine/setup/answer-window.ts'
@@ -46,6 +50,10 @@ export const calculations: { readonly [name: string]: Calculation } = {
   'verdict': { title: 'A value with its uncertainty against its limits: proved, not proved, out.', answer: answerVerdict },
   'mates': { title: 'The best pairs, or the most equal bars, out of a pile.', answer: answerMates },
   'line': { title: 'Straight line or polynomial through readings.', answer: answerLine },
+  'heights': { title: 'The fewest heights that serve a list of windows, one high or two high.', answer: answerHeights },
+  'coverage': { title: 'How much of the work the rack serves, where it fails, and which heights to own next.', answer: answerCoverage },
+  'regrind': { title: 'Worn bars to one new height: what comes off, in how many passes.', answer: answerRegrind },
+  'straighten': { title: 'How deep and how hard to press a bent bar, and how much hangs on its yield stress.', answer: answerStraighten },
 }
 
 /**

@@ -8,14 +8,16 @@ import { inspectWords } from '#words/findings/inspect.ts'
 import { openWords } from '#words/findings/open.ts'
 import { otherWayWords } from '#words/findings/other-ways.ts'
 import { paperWords } from '#words/findings/paper.ts'
+import { rackWords } from '#words/findings/rack.ts'
 import { rackFileWords } from '#words/findings/rack-file.ts'
 import { rejectionWords } from '#words/findings/rejection.ts'
+import { straightenWords } from '#words/findings/straighten.ts'
 import { tableWords } from '#words/findings/table.ts'
 import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
-  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords,
 }
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */

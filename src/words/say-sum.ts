@@ -3,8 +3,10 @@ import type { Units } from '#model/shop-record.ts'
 import type { Sum } from '#model/sum.ts'
 import { keyWord } from '#words/key-words.ts'
 import { inspectSums } from '#words/sums/inspect.ts'
+import { rackSums } from '#words/sums/rack.ts'
 import { seatingSums } from '#words/sums/seating.ts'
 import { setupSums } from '#words/sums/setup.ts'
+import { straightenSums } from '#words/sums/straighten.ts'
 import { termsFor } from '#words/terms.ts'
 import { capital, type Wording, wordingFor } from '#words/wording.ts'
 
@@ -14,7 +16,7 @@ export type SumWords = { readonly title: string; readonly says: string | ((input
 /** One computed number, three ways: what it is, the formula in words, the same with the numbers in. */
 export type SaidSum = { readonly title: string; readonly inWords: string; readonly worked: string; readonly sources: readonly string[] }
 
-export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums }
+export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums, ...rackSums, ...straightenSums }
 
 export function saySum(sum: Sum, units: Units): SaidSum {
   const w = wordingFor(units), { name, value } = sum.result
@@ -54,6 +56,9 @@ const sumNames: { readonly [name: string]: string } = {
   zOffsetUm: 'Z offset', spreadUm: 'spread of the tops', worstMatchUm: 'worst match', stripMm: 'thickness of the strip', stripsAcrossMm: 'between the strips, across', stripsAlongMm: 'between the strips, along',
   tableMm: 'table', belowTopMm: 'below the top of the part', totalMm: 'total', targetMm: 'gap to fill', errorMm: 'off by', runs: 'runs',
   y1Um: 'as it is', y2Um: 'bars exchanged', y3Um: 'block turned', y4Um: 'tightened', shareUm: 'share', uHalfUm: 'uncertainty', uDifferenceUm: 'uncertainty',
+  windows: 'windows', step: 'step', bound: 'this many', served: 'setups served', setups: 'setups', gained: 'setups gained',
+  lowestMm: 'lowest reading', highestMm: 'highest reading', faces: 'faces', cleanUpUm: 'clean-up', stepUm: 'step', newHeightMm: 'new height', cutting: 'cutting passes', sparkOut: 'spark-out',
+  spanMm: 'span', pressedWidthMm: 'width', pressedDepthMm: 'depth of the section', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSetUm: 'wanted set', deltaYUm: 'depth at first yield', p: 'multiple', pyN: 'force at first yield', springbackUm: 'springback',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }
 

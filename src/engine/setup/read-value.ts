@@ -136,6 +136,20 @@ export class RawObject {
     return this.#valuesAt(key, true, longest, (path, value) => this.#valuesIn(path, value, Infinity, (inside, row) => this.#numbersIn(inside, row, most)))
   }
 
+  /** Rows of as many numbers as there are limits, each at most its limit away from 0; the list has to be there. */
+  rows(key: string, limits: readonly number[], longest = Infinity): number[][] {
+    return this.#valuesAt(key, true, longest, (path, value) => this.#rowIn(path, value, limits))
+  }
+
+  rowsOrEmpty(key: string, limits: readonly number[], longest = Infinity): number[][] {
+    return this.#valuesAt(key, false, longest, (path, value) => this.#rowIn(path, value, limits))
+  }
+
+  /** One such row, if given. */
+  rowOr<Other>(key: string, limits: readonly number[], other: Other): number[] | Other {
+    return this.has(key) ? (this.#rowIn(key, this.#own.get(key), limits) ?? other) : other
+  }
+
   /** Two texts that have to be there. */
   twoTexts(key: string): readonly [string, string] {
     const value = this.has(key) ? this.#own.get(key) : undefined
@@ -143,13 +157,16 @@ export class RawObject {
     return isTwo(value) ? value : this.#missing(key, 'two names', ['', ''], value)
   }
 
-  /** A list of pairs of numbers, if given. */
-  pairsOr<Other>(key: string, other: Other, most: number): readonly (readonly [number, number])[] | Other {
-    if (!this.has(key)) return other
-    return this.#valuesAt(key, true, Infinity, (path, value): readonly [number, number] | null => {
+  /** A list of pairs of numbers that has to be there. */
+  pairs(key: string, most = longestMm, longest = Infinity): (readonly [number, number])[] {
+    return this.#valuesAt(key, true, longest, (path, value): readonly [number, number] | null => {
       if (!Array.isArray(value) || value.length !== 2) return this.#missing(path, 'a pair of numbers', null, value)
       return [this.#numberFrom(`${path}[0]`, value[0], most), this.#numberFrom(`${path}[1]`, value[1], most)]
     })
+  }
+
+  pairsOr<Other>(key: string, other: Other, most = longestMm, longest = Infinity): readonly (readonly [number, number])[] | Other {
+    return this.has(key) ? this.pairs(key, most, longest) : other
   }
 
   /** Notes the keys that nobody asked for. To be called once, when all known keys have been read. */
@@ -200,6 +217,11 @@ export class RawObject {
       if (result !== null) values.push(result)
     }
     return values
+  }
+
+  #rowIn(path: string, value: unknown, limits: readonly number[]): number[] | null {
+    if (!Array.isArray(value) || value.length !== limits.length) return this.#missing(path, `a list of ${limits.length} numbers`, null, value)
+    return limits.map((most, k) => this.#numberFrom(`${path}[${k}]`, value[k], most))
   }
 
   #missing<Value>(key: string, needed: string | readonly string[], standIn: Value, given: unknown = this.#own.get(key)): Value {

@@ -1,0 +1,74 @@
+import type { Way } from '#model/wishes.ts'
+import { firstAtLeast } from '#engine/numeric/sorted.ts'
+import type { Room, Want } from '#engine/rack/coverage/wants.ts'
+import { type Footings, stands, widestMm } from '#engine/setup/footings.ts'
+import type { RackIndex, SeatList } from '#engine/setup/index-rack.ts'
+import { mayBeStacked, stackOf } from '#engine/setup/stacking.ts'
+import { touchMm } from '#engine/setup/tolerance.ts'
+
+/** Whether anything of the rack carries a part at a height it asks for; `too-thick`: the height is there, its bars do not go under. */
+export type Serving = 'served' | 'too-thick' | 'none'
+
+/**
+ * Looks for one footing that serves, by its seat, the match of its bars, and whether they go under the part; bars in work or gone
+ * are not in the lists. Where they would stand among holes is not looked at.
+ *
+ * @source SETUP-RULES
+ */
+export function servingOf({ footings, bySeat, stacksFor }: RackIndex, ways: readonly Way[], want: Want): Serving {
+  if (ways.includes('bed') && want.lowMm <= touchMm && want.highMm >= -touchMm) return 'served'
+  let best: Serving = 'none'
+  for (const stand of stands) {
+    if (!ways.includes(stand) || (want.room.round && stand !== 'single')) continue
+    const serving = inList(footings, bySeat[stand].all, want)
+    if (serving === 'served') return serving
+    if (serving === 'too-thick') best = serving
+  }
+  if (!ways.includes('stack') || want.room.round) return best
+  const stacked = stackServes(footings, stacksFor(want.room.stackRatio).all, want)
+  return stacked === 'none' ? best : stacked
+}
+
+function inList(footings: Footings, { footings: list, seatsMm }: SeatList, { lowMm, highMm, room }: Want): Serving {
+  let best: Serving = 'none'
+  for (let at = firstAtLeast(seatsMm, lowMm - touchMm); at < list.length && seatsMm[at]! <= highMm + touchMm; at += 1) {
+    const k = list[at]!
+    if (!mayBeTaken(footings, k, room)) continue
+    if (isUnder(footings, k, room)) return 'served'
+    best = 'too-thick'
+  }
+  return best
+}
+
+/** Two pairs on each other whose seats add up. */
+function stackServes(footings: Footings, { footings: list, seatsMm }: SeatList, { lowMm, highMm, room }: Want): Serving {
+  let best: Serving = 'none'
+  for (let at = 0; at < list.length && seatsMm[at]! <= highMm + touchMm; at += 1) {
+    const lower = list[at]!, leastMm = lowMm - seatsMm[at]! - touchMm, mostMm = highMm - seatsMm[at]! + touchMm
+    if (!isKnown(footings, lower, room)) continue
+    for (let over = firstAtLeast(seatsMm, leastMm); over < list.length && seatsMm[over]! <= mostMm; over += 1) {
+      const upper = list[over]!
+      if (!isKnown(footings, upper, room) || !mayBeStacked(footings, lower, upper) || stackOf(footings, lower, upper).differUm > room.matchUm + 1000 * touchMm) continue
+      if (isUnder(footings, lower, room)) return 'served'
+      best = 'too-thick'
+    }
+  }
+  return best
+}
+
+const mayBeTaken = (footings: Footings, k: number, room: Room): boolean =>
+  isKnown(footings, k, room) && !(Math.abs(footings.differUm[k]!) > room.matchUm + 1000 * touchMm) && isCandidate(footings, k, room)
+
+/** Lying flat on a thickness that is only marked serves drilling alone. */
+const isKnown = ({ stand, differUm }: Footings, k: number, { drilling }: Room): boolean => stand[k] !== flat || drilling || !Number.isNaN(differUm[k]!)
+
+/** One bar is a way only where two like it do not go under, and under a round part. */
+const isCandidate = (footings: Footings, k: number, { acrossMm, gapMm, round }: Room): boolean =>
+  footings.second[k]! >= 0 || round || (acrossMm !== null && 2 * widestMm(footings, k) + gapMm > acrossMm + touchMm)
+
+function isUnder({ second, acrossFirstMm, acrossSecondMm }: Footings, k: number, { acrossMm, gapMm }: Room): boolean {
+  if (acrossMm === null) return true
+  return (second[k]! < 0 ? acrossFirstMm[k]! : acrossFirstMm[k]! + acrossSecondMm[k]! + gapMm) <= acrossMm + touchMm
+}
+
+const flat = stands.indexOf('lying flat')

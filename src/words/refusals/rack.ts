@@ -1,0 +1,8 @@
+import { field, given, needed } from '#words/refusals/input.ts'
+import type { Say } from '#words/wording.ts'
+
+/** What cannot be ground. */
+export const rackRefusals: { readonly [code: string]: Say } = {
+  'too-few-stages': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give at least ${needed(facts, w)}, with what a pass takes.`,
+  'nothing-left': (facts, w) => `${field(facts, w)}: with ${w.micrometres(facts.given)} off each face nothing is left of the bars; take less, or leave out the worn one.`,
+}
