@@ -26,8 +26,8 @@ export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
   const bench = useBench(shop, state.viseId)
   const asked = useMemo(() => formToAsk(state), [state])
   const view = useMemo(() => viewFrom(asked, bench, state.chosen), [asked, bench, state.chosen])
-  const picture = useMemo(() => pictureFrom(asked, view, bench, (bar) => barLabel(bar.id, bench, units)), [asked, view, bench, units])
-  const drawn = useLast(picture) ?? pictureFrom(asked, { ...view, waits: true }, bench, () => '')!
+  const picture = useMemo(() => pictureFrom(asked, view, bench, (bar) => barLabel(bar.id, bench, units), units.length), [asked, view, bench, units])
+  const drawn = useLast(picture) ?? pictureFrom(asked, { ...view, waits: true }, bench, () => '', units.length)!
   const desk: Desk = { shop, bench, state, view, dispatch, units, terms }
   useUnserved(desk)
   useEnterToAddCut()

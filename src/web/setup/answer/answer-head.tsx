@@ -4,7 +4,7 @@ import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayGiveUp, sayWindow } from '#words/say-window.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
-import { barLabel, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
+import { barLabel, engravedElse, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
 import { SaidAloud } from '#web/setup/answer/said-aloud.tsx'
 import { type Answered, isRefused, type Refused } from '#web/setup/view/view-from.ts'
 
@@ -48,11 +48,12 @@ function Told({ answered }: { readonly answered: Answered }) {
 
 function Serves({ choice }: { readonly choice: Choice }) {
   const { bench, units, terms } = useDesk()
+  const engraved = engravedElse(choice, bench, units)
   const said = choice.because.toSorted((a, b) => Number(b.code.startsWith('moved')) - Number(a.code.startsWith('moved'))).map((finding) => sayFinding(finding, units, (id) => barLabel(id, bench, units)))
   return (
     <>
       <div className="setup-first">
-        <h1 className="big-line"><strong className="big">{figureOf(choice, bench, units)}</strong> <span className="name-text">{nameOfRest(choice, bench, units)}</span></h1>
+        <h1 className="big-line"><strong className="big">{figureOf(choice, bench, units)}</strong> <span className="name-text">{nameOfRest(choice, bench, units)}</span>{engraved && <span className="setup-engraved"> marked {engraved}</span>}</h1>
         {choice.bars.length === 0 ? null : <p className="slot-box"><strong className="name-text">{slotOf(choice, bench)}</strong><span>slot</span></p>}
       </div>
       <p className="setup-because"><span className="setup-stand">{capital(howItStands(choice, terms).join(', '))}.</span> {said.join(' ')}</p>

@@ -6,6 +6,7 @@ import { HeightsThatWork } from '#web/setup/answer/heights-that-work.tsx'
 import { NearestRows } from '#web/setup/answer/nearest-rows.tsx'
 import { NotComputed } from '#web/setup/answer/not-computed.tsx'
 import { OpenPoints } from '#web/setup/answer/open-points.tsx'
+import { OtherWays } from '#web/setup/answer/other-ways.tsx'
 import { Sums } from '#web/setup/answer/sums.tsx'
 import { WhyNotField } from '#web/setup/answer/why-not-field.tsx'
 
@@ -19,6 +20,7 @@ export function AnswerList() {
       <OpenPoints />
       <AlsoWork />
       <NearestRows />
+      <OtherWays />
       <HeightsThatWork />
       <WhyNotField />
       <Sums />

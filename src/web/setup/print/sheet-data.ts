@@ -34,14 +34,14 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
   const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => sayFinding(finding, units, nameOf))
   const moved = say((code) => code.startsWith('moved-')), open = say((code) => /not-given$|not-placed$/.test(code))
   return {
-    picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id))!,
+    picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id), units.length)!,
     units, words: sheetWords(`Setup sheet: ${title}`, `${title} on ${pair} in ${bench.vise.name}.`, units.words), scale: 'Scale',
     block: {
       shop: { label: 'Shop', value: shop.shop.name }, part: { label: 'Part', value: title }, operation: { label: 'Operation', value: setup.operation },
       code: { label: 'Code', value: setup.id.slice(0, 8) }, vise: { label: capital(terms.vise), value: bench.vise.name }, jawSet: { label: 'Jaws', value: bench.jaws.name },
       pair: { label: 'Pair', value: pair }, slot: { label: 'Slot', value: slotOf(choice, bench) }, date: { label: 'Date', value: day }, initials: { label: 'Initials', value: initials },
     },
-    stand: howItStands(choice, terms).join(', '),
+    stand: [...(choice.stand === 'on edge' ? ['on edge'] : []), ...howItStands(choice, terms)].join(', '),
     numbers: numbersOf(choice, units),
     bars: { heading: 'Bars', lines: barLines(choice, nameOf, terms) },
     spacer: moved.length === 0 ? null : { heading: 'Off their places', lines: moved },

@@ -1,6 +1,7 @@
 import type { PictureBar, SetupPicture } from '#drafting/setup/picture.ts'
 import { obstaclesOf } from '#engine/setup/obstacles.ts'
 import { placesOf } from '#engine/setup/places.ts'
+import { type LengthUnit, mmPerInch } from '#model/length.ts'
 import type { Bar } from '#model/bar.ts'
 import type { Cut } from '#model/cut.ts'
 import type { Choice, Place, Rejection, SetupQuestion } from '#model/setup.ts'
@@ -17,7 +18,7 @@ type Rest = Pick<Choice, 'bars' | 'stand' | 'stacked' | 'seatMm' | 'gripMm' | 'a
  *
  * @returns null while something typed is refused: there is no part to draw
  */
-export function pictureFrom(form: SetupForm, { waits, answered, counted }: SetupView, bench: Bench, labelOf: LabelOf): SetupPicture | null {
+export function pictureFrom(form: SetupForm, { waits, answered, counted }: SetupView, bench: Bench, labelOf: LabelOf, lengths: LengthUnit): SetupPicture | null {
   if (answered === null && !waits) return null
   const { jaws, vise } = bench, question = answered?.question ?? null, rest = answered && restOf(answered, bench)
   return {
@@ -26,13 +27,16 @@ export function pictureFrom(form: SetupForm, { waits, answered, counted }: Setup
     betweenJawsMm: question?.part.betweenJawsMm ?? null, alongJawsMm: question?.part.alongJawsMm ?? null, heightMm: question?.part.heightMm ?? null,
     hollows: question?.part.hollows ?? [],
     cuts: [...form.cuts.map((_cut, line) => cutOnLine(question, counted.lines.indexOf(line))), ...(question?.cuts.filter(({ kind }) => kind === 'face') ?? [])],
-    seatMm: rest?.seatMm ?? null, gripMm: hundredth(rest?.gripMm), airMm: hundredth(rest?.airMm),
+    seatMm: rest?.seatMm ?? null, gripMm: rounded(rest?.gripMm, lengths), airMm: rounded(rest?.airMm, lengths),
     bars: rest ? barsOf(rest, bench, labelOf) : [],
   }
 }
 
-/** What follows from measured heights, as it is said on the drawing. */
-const hundredth = (mm: number | null | undefined): number | null => (mm === null || mm === undefined ? null : Math.round(mm * 100) / 100)
+/** What follows from measured heights, as it is said on the drawing: to a hundredth of a mm, a thousandth of an inch. */
+function rounded(mm: number | null | undefined, lengths: LengthUnit): number | null {
+  const step = lengths === 'mm' ? 0.01 : 0.001 * mmPerInch
+  return mm === null || mm === undefined ? null : Math.round(mm / step) * step
+}
 
 const cutOnLine = (question: SetupQuestion | null, at: number): Cut | null => (at < 0 ? null : question?.cuts[at] ?? null)
 

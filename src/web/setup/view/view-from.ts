@@ -1,5 +1,7 @@
 import { questionAt } from '#engine/rack/question-at.ts'
 import { chooseBars } from '#engine/setup/choose.ts'
+import { indexRack } from '#engine/setup/index-rack.ts'
+import { whyNot } from '#engine/setup/why-not.ts'
 import type { Finding } from '#model/finding.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 import type { Choice, Rejection, SetupAnswer, SetupQuestion } from '#model/setup.ts'
@@ -8,7 +10,6 @@ import { type CountedForm, countedForm, fieldOnScreen } from '#web/setup/state/c
 import type { Bench } from '#web/setup/view/bench.ts'
 import { choiceKey, fromKey } from '#web/setup/view/choice-key.ts'
 import { neighboursOf } from '#web/setup/view/nearest.ts'
-import { whyNot } from '#engine/setup/why-not.ts'
 
 /** A candidate that does not serve, with its reasons and their figures. */
 export type Refused = { readonly rejection: Rejection; readonly why: readonly Finding[] }
@@ -52,11 +53,11 @@ export function isRefused(shown: Choice | Refused): shown is Refused {
   return 'rejection' in shown
 }
 
-/** Why one candidate is refused; null where it serves, or cannot be tried that way at all. */
-export function refusedAlone({ bars, stand }: Pick<Rejection, 'bars' | 'stand'>, { question, answer }: Pick<Answered, 'question' | 'answer'>, bench: Bench): Refused | null {
-  const { rejected } = chooseBars({ ...question, ways: [stand], only: bars, most: 0, rejectedMost: 20 }, bench.rack)
-  const rejection = rejected.find((one) => one.bars.join() === bars.join())
-  return rejection ? { rejection, why: whyNot(rejection, { question, window: answer.window, bars: bench.bars }) } : null
+/** Why one candidate is refused, asked of its bars alone; null where it serves, or cannot be tried that way at all. */
+export function refusedAlone({ bars: ids, stand }: Pick<Rejection, 'bars' | 'stand'>, { question, answer }: Pick<Answered, 'question' | 'answer'>, { bars }: Bench): Refused | null {
+  const alone = indexRack(ids.flatMap((id) => bars.get(id) ?? []))
+  const rejection = chooseBars({ ...question, ways: [stand], most: 0, rejectedMost: 20 }, alone).rejected.find((one) => one.bars.join() === ids.join())
+  return rejection ? { rejection, why: whyNot(rejection, { question, window: answer.window, bars }) } : null
 }
 
 function answeredFrom(question: SetupQuestion, bench: Bench, chosen: string | null): Answered {

@@ -1,0 +1,24 @@
+import { viseFrom } from '#engine/rack/vise-from.ts'
+import { otherWaysOf, type StepJaws } from '#engine/setup/other-ways.ts'
+import type { ViseRecord } from '#model/vise-record.ts'
+import { sayFinding } from '#words/say-finding.ts'
+import { useDesk } from '#web/setup/desk.ts'
+import { barLabel } from '#web/setup/answer/say-choice.ts'
+
+/** What else would do where nothing in the rack serves. */
+export function OtherWays() {
+  const { view: { answered }, bench, units } = useDesk()
+  if (!answered || answered.answer.choices.length > 0) return null
+  const ways = otherWaysOf(answered.question, answered.answer.window, answered.nearest.map(({ rejection }) => rejection), stepJawsOf(bench.vise))
+  if (ways.length === 0) return null
+  return (
+    <section>
+      <h2 className="setup-rule">Other ways</h2>
+      <ul className="setup-lines">{ways.map((way) => <li key={sayFinding(way, units)}>{sayFinding(way, units, (id) => barLabel(id, bench, units))}</li>)}</ul>
+    </section>
+  )
+}
+
+function stepJawsOf(vise: ViseRecord): readonly StepJaws[] {
+  return vise.jawSets.flatMap(({ id, name, stepHeightMm }) => (stepHeightMm === null ? [] : [{ name, stepMm: stepHeightMm, vise: viseFrom({ ...vise, fittedJawSetId: id }) }]))
+}
