@@ -313,6 +313,14 @@ test('same as last time opens what was done; it can be kept, copied, called othe
   await expect(sheet.getByRole('button', { name: /^Rib B, face/ })).toBeVisible()
 })
 
+test('a part kept in inches says so in a shop of millimetres', async ({ page }) => {
+  await page.goto('/setup')
+  await page.getByRole('button', { name: 'Save / open' }).click()
+  await page.getByRole('dialog').getByRole('button', { name: /^Inch block, 2 × 3/ }).click()
+  await expect(page.getByText('typed in')).toBeVisible()
+  await expect(field(page, 'height of the part, in inches')).toHaveValue('7/8')
+})
+
 test('the sheet is printed on one page, and what was told is kept', async ({ page, shop }) => {
   await givePart(page, '19', '6', '38', '60')
   await giveHole(page, '8.5', '6', '10')

@@ -9,15 +9,15 @@ import { isHalfTyped } from '#web/setup/state/setup-state.ts'
 
 /** One typed number of the form, in the list or at its place on the drawing. While it is half typed it is marked and nothing is said. */
 export function FormField({ field, placed }: { readonly field: SetupField; readonly placed?: Placed | undefined }) {
-  const desk = useDesk(), { state, dispatch } = desk, { path } = field
-  const typing = state.typing?.path === path
+  const desk = useDesk(), { state, dispatch, units } = desk, { path } = field
+  const typing = state.typing?.path === path, foreign = state.form.unit === units.length ? '' : state.form.unit === 'in' ? ', in inches' : ', in millimetres'
   return (
     <div
       data-path={path} className={placed ? 'setup-field setup-spot' : 'setup-field'} style={placed && spotStyle(placed)} data-half={typing && isHalfTyped(state) ? '' : undefined}
       onFocus={() => dispatch({ do: 'enter field', path })} onBlur={() => dispatch({ do: 'leave field', path })}
     >
       <NumberField
-        label={field.label} {...(field.more === undefined ? {} : { more: field.more })} {...(field.ifEmpty === undefined ? {} : { ifEmpty: field.ifEmpty })}
+        label={field.label} more={`${field.more ?? ''}${foreign}`} {...(field.ifEmpty === undefined ? {} : { ifEmpty: field.ifEmpty })}
         value={textAt(state.form, path)} error={wrongAt(path, desk)} onChange={(text) => dispatch({ do: 'type', path, text })}
       />
     </div>

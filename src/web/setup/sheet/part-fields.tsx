@@ -20,6 +20,7 @@ export function PartFields({ scene }: { readonly scene: Scene | null }) {
           value={form.shape === 'round' ? 'round' : 'block'} label="part" said={form.shape === 'round' ? 'The part is round. Make it a block' : 'The part is a block. Make it round'}
           onPress={() => dispatch({ do: 'change form', fields: { shape: form.shape === 'round' ? 'block' : 'round' } })}
         />
+        {form.unit === units.length ? null : <p className="setup-typed-in"><strong>{form.unit === 'in' ? 'inch' : 'mm'}</strong><span>typed in</span></p>}
       </div>
       {partFields(form).map((field) => <FormField key={field.path} field={field} placed={placedOn(scene, field.path)} />)}
       {form.cuts.map((cut, index) => (

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest'
+import { setupSheetPages } from '#drafting/setup/setup-sheet.ts'
+import { emptyCutForm, emptySetupForm } from '#engine/setup/form.ts'
+import type { HoleForm, SetupForm } from '#model/setup-form.ts'
+import type { SetupRecord } from '#model/setup-record.ts'
+import { sheetDataFrom } from '#web/setup/print/sheet-data.ts'
+import { inventedShop } from '#web/setup/invented-shop.ts'
+import { benchFrom } from '#web/setup/view/bench.ts'
+import { isRefused, viewFrom } from '#web/setup/view/view-from.ts'
+
+const shop = inventedShop([{ heightMm: 35, name: 'C', measuredUm: [0, 1] }]), bench = benchFrom(shop, 'vise')!
+const units = { length: 'mm', decimalMark: '.', words: 'UK' } as const
+const hole: HoleForm = { ...(emptyCutForm('hole') as HoleForm), diameter: '8.5', across: '6', along: '10' }
+
+function dataOf(fields: Partial<SetupForm>) {
+  const form: SetupForm = { ...emptySetupForm('mm'), height: '19', offTop: '6', between: '38', along: '60', ...fields }
+  const view = viewFrom(form, bench, null), { answered } = view, choice = answered?.shown
+  if (!answered || !choice || isRefused(choice)) throw new Error('nothing serves')
+  const setup: SetupRecord = { id: 'ABCDEFGHJKLMN', saw: {}, title: 'Clamp plate', operation: 'face', viseId: 'vise', partId: null, form, bars: [...choice.bars], stand: choice.stand, usedAtIso: '2025-03-04T05:06:07.000Z', retired: false }
+  return sheetDataFrom({ setup, shop, bench, view: { ...view, answered }, choice, units, day: '4 Mar 2025', initials: 'KM' })
+}
+
+describe('the setup sheet', () => {
+  it('says pair, slot, numbers, and which bar stands where', () => {
+    const data = dataOf({})
+    expect(data.block).toMatchObject({ part: { value: 'Clamp plate' }, operation: { value: 'face' }, pair: { value: '35 C' }, slot: { value: 'slot C' }, code: { value: 'ABCDEFGH' }, initials: { value: 'KM' } })
+    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat above the bed: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
+    expect(data.bars.lines[0]).toBe('35 C at the fixed jaw, 35 C at the moving jaw.')
+    expect(data.spacer).toBeNull()
+  })
+
+  it('carries the cautions and what was not computed', () => {
+    const { cautions, notComputed } = dataOf({ cuts: [hole] })
+    expect(cautions.lines.join(' ')).toMatch(/handle off the vice.*breaking through|breaking through.*handle off the vice/is)
+    expect(cautions.lines.at(-1)).toContain('instructions of the machine')
+    expect(notComputed.lines.join(' ')).toContain('holding force')
+    expect([...cautions.lines, ...notComputed.lines].join(' ')).not.toMatch(/\b(safe|holds)\b/i)
+  })
+
+  it('says what keeps a bar off its jaw, and goes on one page of A4 and of Letter', () => {
+    const data = dataOf({ cuts: [hole, { ...hole, along: '50' }] })
+    expect(data.spacer!.lines.join(' ')).toContain('10.75')
+    for (const paper of ['A4', 'Letter'] as const) expect(setupSheetPages(data, paper)).toHaveLength(1)
+  })
+
+  it('names what was not given', () => {
+    expect(dataOf({ between: '', along: '' }).notComputed.lines.join(' ')).toMatch(/between/i)
+  })
+})
