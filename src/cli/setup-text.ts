@@ -3,7 +3,7 @@ import type { Choice, SetupQuestion } from '#model/setup.ts'
 import type { Units } from '#model/shop-record.ts'
 import { plainText } from '#cli/columns.ts'
 import { wrapped } from '#cli/wrapped.ts'
-import { nearMisses, situationsAt } from '#tasks/setup/about-setup.ts'
+import { nearMisses, otherWaysAt, situationsAt } from '#tasks/setup/about-setup.ts'
 import type { SetupAtVise } from '#tasks/setup/choose-for-vise.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { barCalled, calledSize } from '#words/say-bar.ts'
@@ -21,7 +21,7 @@ const nearestShown = 4
 export function setupText(at: SetupAtVise, drawing: string, units: Units, columns: number): string {
   const { answer } = at, [first, ...others] = answer.choices
   const say = sayer(at, units, columns)
-  const misses = nearMisses(at, nearestShown)
+  const misses = nearMisses(at, nearestShown), ways = otherWaysAt(at)
   return [
     say.title(),
     first ? say.first(first) : 'Nothing in the rack serves as asked.\n',
@@ -31,6 +31,7 @@ export function setupText(at: SetupAtVise, drawing: string, units: Units, column
     ...(others.length > 0 ? ['\nAlso work\n', ...others.slice(0, alsoShown).map(say.other), ...(others.length > alsoShown ? [`  … and ${others.length - alsoShown} more (--json lists all)\n`] : [])] : []),
     ...(misses.length > 0 ? ['\nNearest\n', ...misses.map(say.miss)] : []),
     ...(answer.offers?.length ? ['\nWhat to give up\n', ...answer.offers.map((offer) => say.item(sayOffer(offer, units, say.nameOf)))] : []),
+    ...(ways.length > 0 ? ['\nOther ways\n', ...ways.map((way) => say.item(sayFinding(way, units, say.nameOf)))] : []),
     ...(answer.make ? [`\nOr make a pair ${sayRange(answer.make, units)} high.\n`] : []),
     ...(first ? ['\nCautions\n', ...cautionsFor(situationsAt(at, first), units).map(say.item)] : []),
     '\n',

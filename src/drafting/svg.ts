@@ -32,7 +32,7 @@ export function svgFrom(scene: Scene, { medium, idPrefix = 'drawing' }: { readon
 export function svgFile(scene: Scene, medium: Medium = 'screen'): string {
   const svg = svgFrom(scene, { medium })
   const sheet = `<rect class="d-fill-sheet" width="${rounded(scene.widthMm)}" height="${rounded(scene.heightMm)}"/>\n`
-  const face = '<style>svg{font-family:"Atkinson Hyperlegible Next","DejaVu Sans",Arial,sans-serif}</style>'
+  const face = '<style>svg{font-family:"Atkinson Hyperlegible Next","Liberation Sans",Arial,"DejaVu Sans Condensed",sans-serif}</style>'
   return `<?xml version="1.0" encoding="UTF-8"?>\n${svg.replace('<defs>', () => `${face}<defs>`).replace('</defs>\n', () => `</defs>\n${sheet}`)}`
 }
 

@@ -1,3 +1,5 @@
+import { stepJawsOf } from '#engine/rack/step-jaws.ts'
+import { otherWaysOf } from '#engine/setup/other-ways.ts'
 import { situationsOf } from '#engine/setup/situations.ts'
 import { whyNot } from '#engine/setup/why-not.ts'
 import type { Finding } from '#model/finding.ts'
@@ -28,6 +30,12 @@ function eachHeightOnce(rejections: readonly Rejection[]): readonly Rejection[] 
   const kept: Rejection[] = []
   for (const rejection of rejections) if (kept.every(({ seatMm }) => Math.abs(seatMm - rejection.seatMm) > sameHeightMm)) kept.push(rejection)
   return kept
+}
+
+/** What else would do where nothing in the rack serves; nothing where something does. */
+export function otherWaysAt({ vise, question, answer }: SetupAtVise): readonly Finding[] {
+  if (answer.choices.length > 0) return []
+  return otherWaysOf(question, answer.window, answer.rejected, vise === null ? [] : stepJawsOf(vise))
 }
 
 /** What the choice and its cuts call to be careful about. */

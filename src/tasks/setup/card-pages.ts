@@ -1,6 +1,6 @@
 import type { Paper } from '#drafting/paper.ts'
 import { viseCardPages } from '#drafting/setup/vise-card.ts'
-import { svgFrom } from '#drafting/svg.ts'
+import { svgFile } from '#drafting/svg.ts'
 import { fittedJaws, viseFrom } from '#engine/rack/vise-from.ts'
 import { holeRunThroughMm } from '#engine/setup/read-cut.ts'
 import type { ViseCard } from '#tasks/setup/card-of-vise.ts'
@@ -16,7 +16,7 @@ export function cardFacts({ vise, shop, airMm, bedAirMm, rows }: ViseCard, day: 
   }
 }
 
-/** The pages of a card, each as SVG in black to print. */
+/** The pages of a card, each as an SVG file in black to print. */
 export function cardPages(card: ViseCard, day: string, paper: Paper): readonly string[] {
-  return viseCardPages(sayViseCard(cardFacts(card, day), card.shop.units), paper).map((page, at) => svgFrom(page, { medium: 'print', idPrefix: `card${at + 1}` }))
+  return viseCardPages(sayViseCard(cardFacts(card, day), card.shop.units), paper).map((page) => svgFile(page, 'print'))
 }

@@ -1,6 +1,5 @@
-import { viseFrom } from '#engine/rack/vise-from.ts'
-import { otherWaysOf, type StepJaws } from '#engine/setup/other-ways.ts'
-import type { ViseRecord } from '#model/vise-record.ts'
+import { stepJawsOf } from '#engine/rack/step-jaws.ts'
+import { otherWaysOf } from '#engine/setup/other-ways.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
@@ -17,8 +16,4 @@ export function OtherWays() {
       <ul className="setup-lines">{ways.map((way) => <li key={sayFinding(way, units)}>{sayFinding(way, units, (id) => barLabel(id, bench, units))}</li>)}</ul>
     </section>
   )
-}
-
-function stepJawsOf(vise: ViseRecord): readonly StepJaws[] {
-  return vise.jawSets.flatMap(({ id, name, stepHeightMm }) => (stepHeightMm === null ? [] : [{ name, stepMm: stepHeightMm, vise: viseFrom({ ...vise, fittedJawSetId: id }) }]))
 }
