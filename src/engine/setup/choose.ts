@@ -55,7 +55,7 @@ function lookedAt(search: Search): Search {
 /** The first two of all, and the choices that were asked for. */
 function ranked(search: Search, looked: Search): { readonly top: readonly Ranked[]; readonly chosen: readonly Ranked[]; readonly isCut: boolean } {
   const { most = mostChoices } = search.question, wanted = looked === search ? most : countOf(inOrder(looked), most)
-  const ids = new Set(looked.footings.bars.map((bar) => bar.id)), isLookedAt = ({ bars }: Found) => looked === search || bars.every((bar) => ids.has(bar.id))
+  const ids = new Set(search.question.only), isLookedAt = ({ bars }: Found) => looked === search || bars.every((bar) => ids.has(bar.id))
   const top: Ranked[] = [], chosen: Ranked[] = []
   for (const one of rankedInOrder(search)) {
     if (top.length < 2) top.push(one)

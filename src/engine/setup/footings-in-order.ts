@@ -3,22 +3,20 @@ import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { widestMm, type Stand } from '#engine/setup/footings.ts'
 import type { SeatList } from '#engine/setup/index-rack.ts'
 import { lengthClassOf, matchClassOf, notServing } from '#engine/setup/order.ts'
-import { isPlaceUsable, mayBeTaken, restsOnBars, type Search } from '#engine/setup/search.ts'
+import { isPlaceUsable, restsOnBars, type Search } from '#engine/setup/search.ts'
 import { seatClassesInOrder, type Range, type Seats } from '#engine/setup/seat-classes.ts'
 
 /** The footings of one stand that serve with a seat in the range, in the order of the choices, found as they are asked for. */
 export function* footingsInOrder(search: Search, stand: Stand, list: SeatList, range: Range): Generator<number, void> {
   if (!restsOnBars(search, stand)) return
-  const met = new Set<number>(), compare = compareInClass(search, stand)
+  const met: boolean[] = [], compare = compareInClass(search, stand)
   for (let rank = 0; rank < notServing; rank += 1) {
-    if (rank > 0 && !met.has(rank)) continue
+    if (rank > 0 && !met[rank]) continue
     for (const { fromMm, toMm } of seatClassesInOrder(range, search.classOf, seatsOf(list))) {
       const found: number[] = []
       for (let at = firstAtLeast(list.seatsMm, fromMm); at < list.seatsMm.length && list.seatsMm[at]! <= toMm; at += 1) {
-        const footing = list.footings[at]!
-        if (!mayBeTaken(search, footing)) continue
-        const placed = search.rankAt(footing)
-        met.add(placed)
+        const footing = list.footings[at]!, placed = search.servingRankAt(footing)
+        met[placed] = true
         if (placed === rank) found.push(footing)
       }
       for (const footing of smallestFirst(found, compare)) if (isPlaceUsable(search, footing)) yield footing

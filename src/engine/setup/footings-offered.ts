@@ -3,7 +3,7 @@ import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { concededRange, concessionAt, lossMm, type Side } from '#engine/setup/concession.ts'
 import type { SeatList } from '#engine/setup/index-rack.ts'
 import { lengthClassOf, notServing } from '#engine/setup/order.ts'
-import { isPlaceUsable, mayBeTaken, type Search } from '#engine/setup/search.ts'
+import { isPlaceUsable, type Search } from '#engine/setup/search.ts'
 
 /** The footings of a list that would serve if one wish were given up, on one side of the window: smallest loss first, of equals by ids. */
 export function* footingsOffered(search: Search, { footings, seatsMm }: SeatList, side: Side): Generator<number, void> {
@@ -14,7 +14,7 @@ export function* footingsOffered(search: Search, { footings, seatsMm }: SeatList
     const loss = lossAt(at), alike: number[] = [], seatMm = seatsMm[at]!
     for (; isInside(at) && lossAt(at) === loss; at += step) alike.push(footings[at]!)
     if (concessionAt(question, window, seatMm) === null) continue
-    const taken = alike.filter((k) => mayBeTaken(search, k) && search.rankAt(k) < notServing)
+    const taken = alike.filter((k) => search.servingRankAt(k) < notServing)
     for (const k of smallestFirst(taken, (a, b) => a - b)) if (isPlaceUsable(search, k)) yield k
   }
 }

@@ -7,12 +7,21 @@ import { mayBeInStack } from '#engine/setup/stacking.ts'
 /** Footings in the order of their seats, and those seats. */
 export type SeatList = { readonly footings: Int32Array; readonly seatsMm: Float64Array }
 
+/** Footings that may go into a stack, of equal seats the narrowest first. */
+export type StackList = SeatList & {
+  /** For each place in the list where the next seat begins. */
+  readonly next: Int32Array
+  /** All widths, ascending, and for each the highest seat of those that are not wider. */
+  readonly widthsMm: Float64Array
+  readonly highestMm: Float64Array
+}
+
 /** Footings that may go into a stack and are alike in trust, whereabouts and in being measured. */
 export type StackShelf = {
   readonly trust: number
   readonly where: number
   readonly measured: boolean
-  readonly bySeat: SeatList
+  readonly list: StackList
   /** From the narrowest, of equals in the order of ids. */
   readonly byWidth: Int32Array
 }
@@ -21,8 +30,8 @@ export type StackShelf = {
 export type StackIndex = {
   readonly stackRatio: number
   readonly shelves: readonly StackShelf[]
-  /** All of them in one list, and by footing whether it is one of them. */
-  readonly all: SeatList
+  /** All of them in one list, likewise, and by footing whether it is one of them. */
+  readonly all: StackList
   readonly has: Uint8Array
   /** The different seats, ascending: one list for each trust that is available. */
   readonly seatsMm: readonly Float64Array[]
@@ -70,29 +79,33 @@ function kept({ footings, seatsMm }: SeatList, passes: (footing: number) => bool
 }
 
 function stackIndexOf(footings: Footings, bySeat: RackIndex['bySeat'], stackRatio: number): StackIndex {
-  const onEdge = kept(bySeat['on edge'].all, (k) => mayBeInStack(footings, k, stackRatio))
-  const all = merged(footings, onEdge, bySeat['lying flat'].all)
-  const width = Float64Array.from(footings.seatMm.keys(), (k) => lengthClassOf(widestMm(footings, k)))
-  const byWidth = all.footings.toSorted((a, b) => width[a]! - width[b]! || footings.first[a]! - footings.first[b]! || footings.second[a]! - footings.second[b]! || a - b)
+  const onEdge = kept(bySeat['on edge'].all, (k) => mayBeInStack(footings, k, stackRatio)), { seatMm, first, second } = footings
+  const width = Float64Array.from(seatMm.keys(), (k) => lengthClassOf(widestMm(footings, k)))
+  const all = withSeats(footings, merged(onEdge, bySeat['lying flat'].all).sort((a, b) => seatMm[a]! - seatMm[b]! || width[a]! - width[b]!))
+  const allByWidth = all.footings.toSorted((a, b) => width[a]! - width[b]! || first[a]! - first[b]! || second[a]! - second[b]! || a - b)
   const shelves = availableTrusts.flatMap((trust) => whereabouts.flatMap((_, where) => [true, false].flatMap((measured) => {
     const belongs = (k: number) => footings.trust[k] === trust && footings.where[k] === where && Number.isNaN(footings.differUm[k]) !== measured
-    const list = kept(all, belongs)
-    return list.footings.length === 0 ? [] : [{ trust, where, measured, bySeat: list, byWidth: byWidth.filter(belongs) }]
+    const byWidth = allByWidth.filter(belongs)
+    return byWidth.length === 0 ? [] : [{ trust, where, measured, list: stackListOf(footings, kept(all, belongs), byWidth), byWidth }]
   })))
   const seatsMm = availableTrusts.map((trust) => different(kept(all, (k) => footings.trust[k] === trust).seatsMm))
   const has = new Uint8Array(footings.count)
   for (const k of all.footings) has[k] = 1
-  return { stackRatio, shelves, all, has, seatsMm }
+  return { stackRatio, shelves, all: stackListOf(footings, all, allByWidth), has, seatsMm }
 }
 
-function merged(footings: Footings, a: SeatList, b: SeatList): SeatList {
+function merged(a: SeatList, b: SeatList): Int32Array {
   const both = new Int32Array(a.footings.length + b.footings.length)
-  let i = 0, j = 0
-  for (let k = 0; k < both.length; k += 1) {
-    const takeA = j >= b.footings.length || (i < a.footings.length && a.seatsMm[i]! <= b.seatsMm[j]!)
-    both[k] = takeA ? a.footings[i++]! : b.footings[j++]!
-  }
-  return withSeats(footings, both)
+  both.set(a.footings)
+  both.set(b.footings, a.footings.length)
+  return both
+}
+
+function stackListOf(footings: Footings, list: SeatList, byWidth: Int32Array): StackList {
+  const count = byWidth.length, next = new Int32Array(count), highestMm = new Float64Array(count)
+  for (let at = count - 1; at >= 0; at -= 1) next[at] = list.seatsMm[at] === list.seatsMm[at + 1] ? next[at + 1]! : at + 1
+  for (let at = 0; at < count; at += 1) highestMm[at] = Math.max(footings.seatMm[byWidth[at]!]!, highestMm[at - 1] ?? 0)
+  return { ...list, next, widthsMm: Float64Array.from(byWidth, (k) => widestMm(footings, k)), highestMm }
 }
 
 const different = (sorted: Float64Array): Float64Array => sorted.filter((value, k) => k === 0 || value !== sorted[k - 1])

@@ -1,7 +1,7 @@
 import type { RejectionReason } from '#model/setup.ts'
 import { inPlanOf, isAvailable, standOf } from '#engine/setup/footings.ts'
 import { isTooThick } from '#engine/setup/places.ts'
-import { isFouled, isMatched, isThicknessKnown, restsOnBars, type Search } from '#engine/setup/search.ts'
+import { isCutInto, isMatched, isThicknessKnown, restsOnBars, type Search } from '#engine/setup/search.ts'
 import { onTopOf, stackSeatMm, type Stack } from '#engine/setup/stacking.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 import { isInEndCut } from '#engine/setup/travel.ts'
@@ -28,7 +28,7 @@ function reasonsOf(search: Search, k: number, seatMm: number, stack: Stack | nul
     'thickness-not-measured': !all.every((one) => isThicknessKnown(search, one)),
     'too-thick': isTooThick(obstacles, bars),
     'bar-in-cut': bars.some((bar) => isInEndCut(obstacles, bar.lengthMm)),
-    'fouled': isFouled(search, k, onTop),
+    'fouled': places.status === 'fouled' && isCutInto(search, k, onTop),
     'off-balance': places.offBalance,
     'not-carried': places.notCarried,
   }

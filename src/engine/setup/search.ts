@@ -1,13 +1,13 @@
-import type { Bar } from '#model/bar.ts'
+import { trusts, type Bar } from '#model/bar.ts'
 import type { AtSeat, SetupQuestion, Window } from '#model/setup.ts'
 import { edgeBetween } from '#engine/numeric/sorted.ts'
 import { atSeatOf } from '#engine/setup/at-seat.ts'
-import { barsOf, inPlanOf, isAvailable, standOf, worstAvailable, type Footings, type Stand } from '#engine/setup/footings.ts'
+import { barsOf, isAvailable, standOf, worstAvailable, type Footings, type Stand } from '#engine/setup/footings.ts'
 import type { RackIndex } from '#engine/setup/index-rack.ts'
 import { obstaclesOf, type Obstacles } from '#engine/setup/obstacles.ts'
 import { fitnessOf, gripClassOf, notServing, placeRanks, sunkClassOf } from '#engine/setup/order.ts'
 import { rememberPlaces, type PlaceMemory } from '#engine/setup/place-memory.ts'
-import { inTheWayAtPlain, isTooThick } from '#engine/setup/places.ts'
+import { isTooThick } from '#engine/setup/places.ts'
 import { deepestOverJawMm } from '#engine/setup/reach.ts'
 import type { Range, SeatClassOf } from '#engine/setup/seat-classes.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
@@ -28,6 +28,8 @@ export type Search = PlaceMemory & {
   /** The different fitnesses of available bars for the use, best first, each with the trusts that make it. */
   readonly fitnesses: readonly { readonly fitness: number; readonly trusts: readonly number[] }[]
   readonly tolerance: boolean
+  /** Rank of the place of bars that may be taken, as far as it tells itself without the place; `notServing` for all others. */
+  readonly servingRankAt: (footing: number) => number
 }
 
 export function searchFor(question: SetupQuestion, rack: RackIndex): Search {
@@ -38,10 +40,21 @@ export function searchFor(question: SetupQuestion, rack: RackIndex): Search {
     const { gripMm, stickOutMm } = atSeat(seatMm)
     return { sunk: sunkClassOf(stickOutMm), grip: gripClassOf(gripMm) }
   }
-  return {
+  const ranks = new Uint8Array(footings.count).fill(unknown)
+  const search: Search = {
     question, rack, footings, window, obstacles, atSeat, classOf, ...rangesOf(window), ...rememberPlaces(footings, obstacles),
     fitnesses: fitnessesFor(question), tolerance: question.wishes.toleranceUm !== null,
+    servingRankAt: (k) => (ranks[k] === unknown ? (ranks[k] = servingRankOf(search, k)) : ranks[k]!),
   }
+  return search
+}
+
+const unknown = notServing + 1
+
+function servingRankOf(search: Search, k: number): number {
+  if (!mayBeTaken(search, k)) return notServing
+  const rank = search.rankAt(k)
+  return rank === placeRanks.fouled && isCutInto(search, k) ? notServing : rank
 }
 
 function rangesOf({ lowMm, highMm, advisedHighMm }: Window): Pick<Search, 'advised' | 'above'> {
@@ -88,17 +101,17 @@ export const mayBeTaken = (search: Search, k: number): boolean =>
   isAvailable(search.footings, k) && isCandidate(search, k) && isMatched(search, k) && isThicknessKnown(search, k)
 
 /**
- * Whether bars, on their places, would be cut into that are not meant for it: a fouled place serves where every bar in
- * the way is a drill bar; with the bars of a stack on top given, each of a fouled column.
+ * Whether bars on a fouled place would be cut into that are not meant for it: every bar in the way has to be a drill
+ * bar; with the bars of a stack on top given, each of a fouled column.
  */
-export function isFouled(search: Search, k: number, onTop: readonly Bar[] = []): boolean {
-  if (search.placesAt(k).status !== 'fouled') return false
-  const below = barsOf(search.footings, k), isDrillBar = (bar: Bar | undefined) => bar === undefined || bar.trust === 'drill bar'
-  return inTheWayAtPlain(search.obstacles, inPlanOf(search.footings, k)).some((holes, b) => holes.length > 0 && !(isDrillBar(below[b]) && isDrillBar(onTop[b])))
+export function isCutInto({ footings, inTheWayAt }: Search, k: number, onTop: readonly Bar[] = []): boolean {
+  if (footings.trust[k]! < trusts.indexOf('drill bar')) return true
+  const below = barsOf(footings, k), isDrillBar = (bar: Bar | undefined) => bar === undefined || bar.trust === 'drill bar'
+  return inTheWayAt(k).some((fouled, b) => fouled && !(isDrillBar(below[b]) && isDrillBar(onTop[b])))
 }
 
 /** Whether the part may be put on bars at their places, whatever their seat. */
 export function isPlaceUsable(search: Search, k: number, onTop: readonly Bar[] = []): boolean {
   const { status, offBalance, notCarried } = search.placesAt(k)
-  return placeRanks[status] < notServing && !offBalance && !notCarried && !isFouled(search, k, onTop)
+  return placeRanks[status] < notServing && !offBalance && !notCarried && !(status === 'fouled' && isCutInto(search, k, onTop))
 }

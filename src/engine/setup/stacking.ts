@@ -16,15 +16,22 @@ export function mayBeInStack(footings: Footings, k: number, stackRatio: number):
 }
 
 /**
- * Whether one pair may stand on another: four different bars, and none wider than what it stands on (the wider of the
- * upper on the narrower of the lower, so that it holds for either crossing). That both may go into a stack is known.
+ * Widest bar that the pair below carries, in mm: none of the upper may be wider than what it stands on, whichever way the
+ * two are crossed.
  *
  * @source SETUP-RULES
  */
-export function mayBeStacked(footings: Footings, lower: number, upper: number): boolean {
-  const { first, second } = footings, a = first[lower]!, b = second[lower]!, c = first[upper]!, d = second[upper]!
-  return a !== c && a !== d && b !== c && b !== d && widestMm(footings, upper) <= narrowestMm(footings, lower) + touchMm
+export const carriedMm = (footings: Footings, lower: number): number => narrowestMm(footings, lower) + touchMm
+
+/** Whether two pairs have no bar in common. */
+export function areApart({ first, second }: Footings, lower: number, upper: number): boolean {
+  const a = first[lower]!, b = second[lower]!, c = first[upper]!, d = second[upper]!
+  return a !== c && a !== d && b !== c && b !== d
 }
+
+/** Whether one pair may stand on another; that both may go into a stack is known. */
+export const mayBeStacked = (footings: Footings, lower: number, upper: number): boolean =>
+  areApart(footings, lower, upper) && widestMm(footings, upper) <= carriedMm(footings, lower)
 
 export function stackOf({ differUm }: Footings, lower: number, upper: number): Stack {
   const straightUm = Math.abs(differUm[lower]! + differUm[upper]!), crossedUm = Math.abs(differUm[lower]! - differUm[upper]!)

@@ -1,13 +1,13 @@
 import { whereabouts } from '#model/bar.ts'
-import { firstAtLeast } from '#engine/numeric/sorted.ts'
+import { firstAbove, firstAtLeast } from '#engine/numeric/sorted.ts'
 import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { leastSumFrom, mostSumTo } from '#engine/numeric/sums-of-two.ts'
 import { widestMm } from '#engine/setup/footings.ts'
-import type { StackIndex, StackShelf } from '#engine/setup/index-rack.ts'
+import type { StackIndex, StackList, StackShelf } from '#engine/setup/index-rack.ts'
 import { lengthClassOf, fitnessOf, matchClassOf, notServing } from '#engine/setup/order.ts'
 import { isPlaceUsable, mayBeTaken, restsOnBars, type Search } from '#engine/setup/search.ts'
 import { seatClassesInOrder, type Range, type Seats } from '#engine/setup/seat-classes.ts'
-import { compareStackIds, mayBeStacked, onTopOf, stackOf, stackSeatMm, type Stack } from '#engine/setup/stacking.ts'
+import { areApart, carriedMm, compareStackIds, onTopOf, stackOf, type Stack } from '#engine/setup/stacking.ts'
 
 /**
  * The stacks of one fitness that serve with a seat in the range, in the order of the choices, found as they are asked for.
@@ -16,40 +16,50 @@ import { compareStackIds, mayBeStacked, onTopOf, stackOf, stackSeatMm, type Stac
  * whereabouts, match; within these from the narrowest lower pair on. For each lower pair the upper ones that bring the
  * seat into the class stand side by side on their shelf.
  */
-export function* stacksInOrder(search: Search, range: Range, fitness: number): Generator<Stack, void> {
+export function* stacksInOrder(search: Search, range: Range, fitness: number, lowersOn: LowersOn): Generator<Stack, void> {
   if (!restsOnBars(search, 'on edge')) return
-  const index = search.rack.stacksFor(search.question.wishes.stackRatio), seats = stackSeats(search, index, fitness)
+  const index = search.rack.stacksFor(search.question.wishes.stackRatio), seats = stackSeats(search, index, fitness), cells = cellsOf(search, index, fitness)
   for (let rank = 0; rank < notServing; rank += 1) {
-    const lowers = new Map(index.shelves.map((shelf) => [shelf, sieve(shelf.byWidth, (k) => mayBeTaken(search, k) && search.rankAt(k) === rank)]))
-    if ([...lowers.values()].every((lower) => lower(0) === undefined)) continue
+    const filled = cells.map(({ measured, rows }) => ({ measured, rows: rows.map(({ lower, uppers }) => ({ lowers: lowersOn(lower, rank), uppers: uppers.map((shelf) => shelf.list) })) }))
+      .filter(({ rows }) => rows.some(({ lowers }) => lowers(0) !== undefined))
+    if (filled.length === 0) continue
     for (const seatClass of seatClassesInOrder(range, search.classOf, seats)) {
-      for (const [where] of whereabouts.entries()) {
-        for (const measured of [true, false]) {
-          const rows = index.shelves.flatMap((shelf) => {
-            const uppers = index.shelves.filter((upper) => isCell(search, shelf, upper, { fitness, where, measured }))
-            return uppers.length === 0 ? [] : [{ lowers: lowers.get(shelf)!, uppers }]
-          })
-          if (rows.length > 0) yield* measured && search.tolerance ? byMatch(search, rows, seatClass) : byWidth(search, rows, seatClass)
-        }
-      }
+      for (const { measured, rows } of filled) yield* measured && search.tolerance ? byMatch(search, rows, seatClass) : byWidth(search, rows, seatClass)
     }
   }
 }
 
-/** Pairs that may be the lower ones, from the narrowest, and the shelves their upper ones stand on. */
-type Row = { readonly lowers: Sieve; readonly uppers: readonly StackShelf[] }
+/** The pairs of a shelf that may be the lower ones at a place of this rank, from the narrowest; looked for once in a search. */
+export type LowersOn = (shelf: StackShelf, rank: number) => Sieve
 
-/** Whether a stack of these two shelves has this fitness, is where the worst of it is, and is measured or not. */
-function isCell({ question }: Search, lower: StackShelf, upper: StackShelf, cell: { fitness: number; where: number; measured: boolean }): boolean {
-  const { use } = question.wishes
-  return Math.max(fitnessOf(lower.trust, use), fitnessOf(upper.trust, use)) === cell.fitness
-    && Math.max(lower.where, upper.where) === cell.where && (lower.measured && upper.measured) === cell.measured
+export function lowersFor(search: Search): LowersOn {
+  const known = new Map<StackShelf, Sieve[]>()
+  return (shelf, rank) => {
+    const sieves = known.get(shelf) ?? []
+    known.set(shelf, sieves)
+    return (sieves[rank] ??= sieve(shelf.byWidth, (k) => search.servingRankAt(k) === rank))
+  }
+}
+
+/** Pairs that may be the lower ones, from the narrowest, and the shelves their upper ones stand on. */
+type Row = { readonly lowers: Sieve; readonly uppers: readonly StackList[] }
+
+/** Which shelves make stacks of one fitness, cell by cell in order: by whereabouts of the worst bar, then measured or not. */
+function cellsOf({ question: { wishes: { use } } }: Search, { shelves }: StackIndex, fitness: number) {
+  const fits = (lower: StackShelf, upper: StackShelf) => Math.max(fitnessOf(lower.trust, use), fitnessOf(upper.trust, use)) === fitness
+  return whereabouts.flatMap((_, where) => [true, false].map((measured) => ({
+    measured,
+    rows: shelves.flatMap((lower) => {
+      const uppers = shelves.filter((upper) => fits(lower, upper) && Math.max(lower.where, upper.where) === where && (lower.measured && upper.measured) === measured)
+      return uppers.length === 0 ? [] : [{ lower, uppers }]
+    }),
+  })))
 }
 
 /** Stacks alike in all but width, from the narrowest lower pair on, then by ids. */
-function* byWidth(search: Search, rows: readonly Row[], seatClass: Range, isWanted: (stack: Stack) => boolean = () => true): Generator<Stack, void> {
+function* byWidth(search: Search, rows: readonly Row[], seatClass: Range, isWanted?: (stack: Stack) => boolean): Generator<Stack, void> {
   for (const [lower, uppers] of narrowestFirst(search, rows)) {
-    const found = stacksOn(search, lower, uppers, seatClass).filter(isWanted)
+    const all = stacksOn(search, lower, uppers, seatClass), found = isWanted ? all.filter(isWanted) : all
     for (const stack of smallestFirst(found, (a, b) => compareStackIds(search.footings, a, b))) if (isUsable(search, stack)) yield stack
   }
 }
@@ -90,13 +100,16 @@ function compareByMatch({ footings }: Search): (a: Stack, b: Stack) => number {
 }
 
 /** What may stand on one lower pair so that the seat lies in the range. */
-export function stacksOn(search: Search, lower: number, uppers: readonly Pick<StackShelf, 'bySeat'>[], { fromMm, toMm }: Range): Stack[] {
-  const { footings } = search, lowerMm = footings.seatMm[lower]!, found: Stack[] = []
-  for (const { bySeat } of uppers) {
-    for (let at = firstAtLeast(bySeat.seatsMm, fromMm - lowerMm - roundingMm); at < bySeat.seatsMm.length; at += 1) {
-      const upper = bySeat.footings[at]!, seatMm = stackSeatMm(footings, lower, upper)
+export function stacksOn(search: Search, lower: number, uppers: readonly StackList[], { fromMm, toMm }: Range): Stack[] {
+  const { footings } = search, lowerMm = footings.seatMm[lower]!, widthMm = carriedMm(footings, lower), found: Stack[] = []
+  for (const { seatsMm, footings: list, next, widthsMm, highestMm } of uppers) {
+    const highest = highestMm[firstAbove(widthsMm, widthMm) - 1]
+    if (highest === undefined || lowerMm + highest < fromMm) continue
+    for (let at = firstAtLeast(seatsMm, fromMm - lowerMm - roundingMm); at < list.length; ) {
+      const upper = list[at]!, seatMm = lowerMm + seatsMm[at]!, fits = seatMm >= fromMm && widestMm(footings, upper) <= widthMm
       if (seatMm > toMm) break
-      if (seatMm >= fromMm && mayBeStacked(footings, lower, upper) && mayBeTaken(search, upper)) found.push(stackOf(footings, lower, upper))
+      if (fits && areApart(footings, lower, upper) && mayBeTaken(search, upper)) found.push(stackOf(footings, lower, upper))
+      at = fits ? at + 1 : next[at]!
     }
   }
   return found
@@ -108,7 +121,7 @@ const roundingMm = 1e-9
 const isUsable = (search: Search, stack: Stack): boolean => isPlaceUsable(search, stack.lower, onTopOf(search.footings, stack))
 
 /** The lower pairs of all rows, the narrowest first and of equals by ids. */
-function* narrowestFirst({ footings }: Search, rows: readonly Row[]): Generator<readonly [lower: number, uppers: readonly StackShelf[]], void> {
+function* narrowestFirst({ footings }: Search, rows: readonly Row[]): Generator<readonly [lower: number, uppers: readonly StackList[]], void> {
   const { first, second } = footings, widthOf = (k: number) => lengthClassOf(widestMm(footings, k))
   const isBefore = (a: number, b: number) => (widthOf(a) - widthOf(b) || first[a]! - first[b]! || second[a]! - second[b]! || a - b) < 0
   const at = rows.map(() => 0)

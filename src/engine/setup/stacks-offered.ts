@@ -4,7 +4,7 @@ import { leastSumFrom, mostSumTo } from '#engine/numeric/sums-of-two.ts'
 import { concededRange, concessionAt, lossMm, type Side } from '#engine/setup/concession.ts'
 import type { StackIndex } from '#engine/setup/index-rack.ts'
 import { lengthClassOf, notServing } from '#engine/setup/order.ts'
-import { isPlaceUsable, mayBeTaken, type Search } from '#engine/setup/search.ts'
+import { isPlaceUsable, type Search } from '#engine/setup/search.ts'
 import { compareStackIds, onTopOf, type Stack } from '#engine/setup/stacking.ts'
 import { stacksOn } from '#engine/setup/stacks-in-order.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
@@ -42,11 +42,11 @@ const patience = 16
 
 /** The stacks with a seat in a narrow range, by ids. */
 function* stacksWithin(search: Search, index: StackIndex, fromMm: number, toMm: number): Generator<Stack, void> {
-  const { footings } = search, uppers = [{ bySeat: index.all }], pairs = footings.pairs
+  const { footings } = search, uppers = [index.all], pairs = footings.pairs
   for (let pair = 0; pair < pairs; pair += 1) {
     const found: Stack[] = []
     for (const lower of [pair, pairs + pair]) {
-      if (index.has[lower] && mayBeTaken(search, lower) && search.rankAt(lower) < notServing) found.push(...stacksOn(search, lower, uppers, { fromMm, toMm }))
+      if (index.has[lower] && search.servingRankAt(lower) < notServing) found.push(...stacksOn(search, lower, uppers, { fromMm, toMm }))
     }
     for (const stack of smallestFirst(found, (a, b) => compareStackIds(footings, a, b))) if (isPlaceUsable(search, stack.lower, onTopOf(footings, stack))) yield stack
   }
@@ -54,5 +54,5 @@ function* stacksWithin(search: Search, index: StackIndex, fromMm: number, toMm: 
 
 /** Seats of the lower pairs that may stand where they would have to; fouled ones only where they are drill bars. */
 function usableSeats(search: Search, { all }: StackIndex): Float64Array {
-  return all.seatsMm.filter((_, at) => mayBeTaken(search, all.footings[at]!) && isPlaceUsable(search, all.footings[at]!))
+  return all.seatsMm.filter((_, at) => search.servingRankAt(all.footings[at]!) < notServing && isPlaceUsable(search, all.footings[at]!))
 }
