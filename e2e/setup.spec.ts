@@ -10,13 +10,39 @@ const numbers = (page: Page) => page.locator('.setup-figures')
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
 const height = (page: Page) => field(page, 'height of the part')
 
-/** Types one text into each field in turn; Enter moves on. */
-async function give(page: Page, ...texts: readonly string[]): Promise<void> {
-  for (const text of texts) {
-    await page.keyboard.type(text)
-    await page.keyboard.press('Enter')
-  }
+/** How a person gives texts to the screen: one into each field in turn, going on after each. */
+type Hand = {
+  readonly name: string
+  readonly touch: boolean
+  readonly press: (what: Locator) => Promise<void>
+  readonly give: (page: Page, ...texts: readonly string[]) => Promise<void>
 }
+
+const keyboard: Hand = {
+  name: 'by keyboard', touch: false,
+  press: (what) => what.press('Enter'),
+  give: async (page, ...texts) => {
+    for (const text of texts) {
+      await page.keyboard.type(text)
+      await page.keyboard.press('Enter')
+    }
+  },
+}
+
+const padNames: { readonly [letter: string]: string } = { '.': 'point', ',': 'comma', '/': 'over', ' ': 'space', 'm': 'millimetres, mm', '-': 'minus' }
+const numberPad: Hand = {
+  name: 'by the number pad', touch: true,
+  press: (what) => what.tap(),
+  give: async (page, ...texts) => {
+    const pad = page.getByRole('group', { name: /^Number pad/ })
+    for (const text of texts) {
+      for (const letter of text.replace(/ ?mm$/, 'm')) await pad.getByRole('button', { name: padNames[letter] ?? letter, exact: true }).tap()
+      await pad.getByRole('button', { name: 'next', exact: true }).tap()
+    }
+  },
+}
+
+const { give } = keyboard
 
 /** Height, off the top, between jaws, along, from the first field on. */
 async function givePart(page: Page, ...texts: readonly string[]): Promise<void> {
@@ -41,92 +67,88 @@ async function takeVise(page: Page, name: RegExp): Promise<void> {
   await page.getByRole('button', { name }).click()
 }
 
-test('two numbers, by keyboard, and the pair, its slot, grip and clearance stand there', async ({ page }) => {
-  await page.goto('/setup')
-  await expect(answer(page)).toContainText('Height of the part, then what comes off the top')
-  await height(page).focus()
-  await give(page, '19')
-  await page.keyboard.type('6')
-  await expect(figure(page)).toHaveText('35 pair C')
-  await expect(answer(page)).toContainText('B4')
-  for (const said of [/10\.0.*grip|grip.*10\.0/s, /above jaws.*9\.0/s, /clear of jaws.*3\.0/s]) await expect(numbers(page)).toHaveText(said)
-  await expect(more(page)).toContainText('Not given: between jaws, along, holes.')
-  await expect(await whyNot(page, '30')).toContainText('30pair BCutter 2 below the jaw tops.')
-})
+for (const hand of [keyboard, numberPad]) {
+  test.describe(hand.name, () => {
+    test.use({ hasTouch: hand.touch })
 
-test.describe('at a tablet', () => {
-  test.use({ hasTouch: true })
+    /** The first number: the field is come to as this hand does it. */
+    async function begin(page: Page, ...texts: readonly string[]): Promise<void> {
+      await (hand.touch ? height(page).tap() : height(page).focus())
+      await hand.give(page, ...texts)
+    }
+    async function giveHole(page: Page, ...texts: readonly string[]): Promise<void> {
+      await hand.press(page.getByRole('button', { name: 'Add a hole or another cut' }))
+      await hand.give(page, ...texts)
+    }
 
-  test('the same two numbers, by the number pad', async ({ page }) => {
-    await page.goto('/setup')
-    await height(page).tap()
-    const pad = page.getByRole('group', { name: /^Number pad/ })
-    for (const key of ['1', '9', 'next', '6']) await pad.getByRole('button', { name: key, exact: true }).tap()
-    await expect(figure(page)).toHaveText('35 pair C')
-    const [padBox, answerBox] = [await pad.boundingBox(), await answer(page).boundingBox()]
-    expect(padBox!.y).toBeGreaterThanOrEqual(answerBox!.y + answerBox!.height)
-    for (const key of ['next', '3', '8', 'next', '6', '0', 'done']) await pad.getByRole('button', { name: key, exact: true }).tap()
-    await expect(pad).toBeHidden()
-    await expect(field(page, 'along the jaws')).toHaveValue('60')
-    await page.getByRole('button', { name: 'Add a hole or another cut' }).tap()
-    for (const key of ['8', 'point', '5', 'next', '6', 'next', '1', '0', 'done']) await pad.getByRole('button', { name: key, exact: true }).tap()
-    await page.getByRole('button', { name: /^× 2 along/ }).tap()
-    await expect(page.getByRole('button', { name: 'hole 2: ⌀ 8.5, 6 from jaw. Change' })).toBeVisible()
+    test('two numbers, and the pair, its slot, grip and clearance stand there', async ({ page }) => {
+      await page.goto('/setup')
+      await expect(answer(page)).toContainText('Height of the part, then what comes off the top')
+      await begin(page, '19', '6')
+      await expect(figure(page)).toHaveText('35 pair C')
+      await expect(answer(page)).toContainText('B4')
+      for (const said of [/10\.0.*grip|grip.*10\.0/s, /above jaws.*9\.0/s, /clear of jaws.*3\.0/s]) await expect(numbers(page)).toHaveText(said)
+      await expect(more(page)).toContainText('Not given: between jaws, along, holes.')
+      if (hand.touch) {
+        const [padBox, answerBox] = [await page.getByRole('group', { name: /^Number pad/ }).boundingBox(), await answer(page).boundingBox()]
+        expect(padBox!.y).toBeGreaterThanOrEqual(answerBox!.y + answerBox!.height)
+      }
+      await expect(await whyNot(page, '30')).toContainText('30pair BCutter 2 below the jaw tops.')
+    })
+
+    test('two holes over the bar at the fixed jaw: short bars between them, the bar inboard from 10.75, a drill bar', async ({ page }) => {
+      await page.goto('/setup')
+      await begin(page, '19', '6', '38', '60')
+      await giveHole(page, '8.5', '6', '10')
+      if (hand.touch) await page.getByRole('group', { name: /^Number pad/ }).getByRole('button', { name: 'done', exact: true }).tap()
+      await hand.press(page.getByRole('button', { name: /^× 2 along/ }))
+      await expect(page.getByRole('button', { name: 'hole 2: ⌀ 8.5, 6 from jaw. Change' })).toBeVisible()
+      await hand.press(page.getByRole('button', { name: 'Done' }))
+      await expect(figure(page)).toHaveText('35 pair S')
+      await expect(answer(page)).toContainText('At the jaws.')
+      await hand.press(row(page, /^35pair C/))
+      await expect(answer(page)).toContainText('Inboard.')
+      await expect(answer(page)).toContainText('stands 10.75 off it: two 8.5 holes, 6 from the jaw, would meet it where it belongs')
+      await hand.press(more(page).getByRole('button', { name: /more$/ }))
+      await expect(row(page, /^34pair X/)).toContainText('cut into, beater')
+    })
+
+    test('14 between the jaws: 8s meet, 6.35s leave 1.3, 6s serve', async ({ page }) => {
+      await page.goto('/setup')
+      await begin(page, '19', '6', '14')
+      await expect(figure(page)).toHaveText('35 pair T6')
+      await expect(await whyNot(page, '35')).toContainText('pair CToo thick: two of 8 meet under 14.')
+      await expect(await whyNot(page, '34.9')).toContainText('Too thick: two of 6.35 leave 1.3 between them, under 2.')
+    })
+
+    test('inches and millimetres in one part, and the answer in both systems', async ({ page }) => {
+      await page.goto('/shop')
+      await page.getByRole('radio', { name: 'inch' }).check()
+      await page.goto('/setup')
+      await takeVise(page, /^Mill 2/)
+      await begin(page, '7/8', '3,0 mm', '2', '3')
+      await hand.press(page.getByRole('button', { name: /^At least/ }))
+      await hand.give(page, '1/2', '1 mm')
+      await expect(figure(page)).toHaveText('1 1/8 pair I6')
+      const heights = page.locator('.setup-heights')
+      for (const said of ['26.225 mm', '31.75 mm', '1 1/4']) await expect(heights).toContainText(said)
+      await expect(row(page, /^1 1\/4pair I7/)).toContainText('grip 0.500')
+      await expect(row(page, /^1pair I5/)).toContainText('clear of the jaws')
+      await expect(numbers(page)).toContainText('mm')
+    })
+
+    test('a 16 drill through on bars of 5: 6.307 below the part, 1.307 into the bed, 2.307 short of the air', async ({ page, shop }) => {
+      const csv = 'height,thickness,length,mates,slot\n5,5,150,Z,Z9\n5,5,150,Z,Z9\n'
+      const taken = await page.request.post(`${shop.url}/api/rack/import`, { data: { csv, unit: 'mm' }, headers: { origin: shop.url } })
+      expect(taken.ok(), await taken.text()).toBe(true)
+      await page.goto('/setup')
+      await takeVise(page, /^Mill 2/)
+      await begin(page, '40', '0', '60', '90')
+      await giveHole(page, '16', '30', '45')
+      await expect(await whyNot(page, '5')).toContainText('pair ZTip 6.307 below the part, 1.307 into the bed, 2.307 short of the wished air.')
+    })
   })
-})
-
-test('two holes over the bar at the fixed jaw: short bars between them, the bar inboard from 10.75, a drill bar', async ({ page }) => {
-  await givePart(page, '19', '6', '38', '60')
-  await giveHole(page, '8.5', '6', '10')
-  await page.getByRole('button', { name: /^× 2 along/ }).press('Enter')
-  await expect(field(page, 'from left end of hole 1')).toHaveValue('10')
-  await page.getByRole('button', { name: 'Done' }).press('Enter')
-  await expect(figure(page)).toHaveText('35 pair S')
-  await expect(answer(page)).toContainText('At the jaws.')
-  await row(page, /^35pair C/).click()
-  await expect(answer(page)).toContainText('Inboard.')
-  await expect(answer(page)).toContainText('stands 10.75 off it: two 8.5 holes, 6 from the jaw, would meet it where it belongs')
-  await more(page).getByRole('button', { name: /more$/ }).click()
-  await expect(row(page, /^34pair X/)).toContainText('cut into, beater')
-})
-
-test('14 between the jaws: 8s meet, 6.35s leave 1.3, 6s serve', async ({ page }) => {
-  await givePart(page, '19', '6', '14')
-  await expect(figure(page)).toHaveText('35 pair T6')
-  await expect(await whyNot(page, '35')).toContainText('pair CToo thick: two of 8 meet under 14.')
-  await expect(await whyNot(page, '34.9')).toContainText('Too thick: two of 6.35 leave 1.3 between them, under 2.')
-})
-
-test('inches and millimetres in one part, and the answer in both systems', async ({ page }) => {
-  await page.goto('/shop')
-  await page.getByRole('radio', { name: 'inch' }).check()
-  await page.goto('/setup')
-  await takeVise(page, /^Mill 2/)
-  await height(page).focus()
-  await give(page, '7/8', '3,0 mm', '2', '3')
-  await page.getByRole('button', { name: /^At least/ }).click()
-  await give(page, '1/2', '1 mm')
-  await expect(figure(page)).toHaveText('1 1/8 pair I6')
-  const heights = page.locator('.setup-heights')
-  await expect(heights).toContainText('26.225 mm')
-  await expect(heights).toContainText('31.75 mm')
-  await expect(heights).toContainText('1 1/4')
-  await expect(row(page, /^1 1\/4pair I7/)).toContainText('grip 0.500')
-  await expect(row(page, /^1pair I5/)).toContainText('clear of the jaws')
-  await expect(numbers(page)).toContainText('mm')
-})
-
-test('a 16 drill through on bars of 5: 6.307 below the part, 1.307 into the bed, 2.307 short of the air', async ({ page, shop }) => {
-  const csv = 'height,thickness,length,mates,slot\n5,5,150,Z,Z9\n5,5,150,Z,Z9\n'
-  const taken = await page.request.post(`${shop.url}/api/rack/import`, { data: { csv, unit: 'mm' }, headers: { origin: shop.url } })
-  expect(taken.ok(), await taken.text()).toBe(true)
-  await page.goto('/setup')
-  await takeVise(page, /^Mill 2/)
-  await height(page).focus()
-  await give(page, '40', '0', '60', '90')
-  await giveHole(page, '16', '30', '45')
-  await expect(await whyNot(page, '5')).toContainText('pair ZTip 6.307 below the part, 1.307 into the bed, 2.307 short of the wished air.')
-})
+}
 
 test('a slot milled right through over a bar is seen: the bar at that jaw moves inboard', async ({ page }) => {
   await givePart(page, '25', '1', '50', '70')
