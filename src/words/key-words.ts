@@ -29,12 +29,16 @@ const words: { readonly [key: string]: Word } = {
   thicknessStanding: 'standing of the thickness', where: 'whereabouts', heights: 'heights along the bar', name: 'name', slot: 'slot', note: 'note',
   code: 'code', matesId: 'mates', slotId: 'slot', whereWho: 'who has it',
   // row, paper test, table, chuck, fillers, many operations, four readings, six-side block
-  vises: 'row', pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', longBar: 'long bar', apart: 'distance of the two', strip: 'thickness of the strip', strips: 'strips',
+  vises: (t) => `${t.vise}s`, pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', longBar: 'long bar', apart: 'distance of the two', strip: 'thickness of the strip', strips: 'strips',
   clamped: 'jaws closed', topOut: 'top indicates out', 'fixed-left': 'fixed jaw, left', 'fixed-right': 'fixed jaw, right',
   'moving-left': (t) => `${t.movingJaw}, left`, 'moving-right': (t) => `${t.movingJaw}, right`,
-  turned: 'lies across', straps: 'straps', travel: 'travel of the table', target: 'gap to fill', sizes: 'sizes', size: 'size', windows: 'operations',
+  turned: 'lies across', straps: 'straps', travel: 'travel of the table', target: 'gap to fill', sizes: 'sizes', size: 'size', windows: 'windows',
   low: 'lowest height', high: 'highest height', y1Um: 'reading as it is', y2Um: 'reading with the bars exchanged', y3Um: 'reading with the block turned',
   y4Um: 'reading when tightened', uUm: 'uncertainty of a reading', over: 'distance between the readings', raw: 'raw block', finish: 'finished block', width: 'width', rod: 'diameter of the rod',
+  // what is missing, regrinding, straightening
+  step: 'step', lowest: 'lowest height', owned: 'owned heights', stacks: 'two on each other', effortMillions: 'work', setups: 'setups', times: 'times', next: 'what one could get',
+  advisedOnly: 'advised heights only', stages: 'stages', infeed: 'infeed', takes: 'what the stage takes', faces: 'faces', sparkOut: 'spark-out', cleanUp: 'clean-up',
+  span: 'span', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSet: 'wanted set',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',

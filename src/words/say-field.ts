@@ -16,7 +16,7 @@ export function sayField(path: string, terms: Terms): string {
 
 const holeKeys = new Set(['x', 'y', 'diameter', 'across', 'from', 'tool', 'through', 'pointAngle', 'pitch', 'leadThreads'])
 const listWords: { readonly [list: string]: string } = {
-  cuts: 'cut', holes: 'hole', bars: 'bar', hollows: 'hollow', jawSets: 'jaw set', ways: 'way', only: 'bar', readings: 'reading', straps: 'strap', changes: 'change', vises: 'place in the row', pairs: 'pair', windows: 'operation', sizes: 'size',
+  cuts: 'cut', holes: 'hole', bars: 'bar', hollows: 'hollow', jawSets: 'jaw set', ways: 'way', only: 'bar', readings: 'reading', straps: 'strap', changes: 'change', pairs: 'pair', windows: 'window', sizes: 'size', setups: 'setup', stages: 'stage', owned: 'owned height',
 }
 
 function sayStep(step: string, at: number, key: string, terms: Terms): string {
@@ -24,6 +24,7 @@ function sayStep(step: string, at: number, key: string, terms: Terms): string {
   if (inList) {
     const [, list = '', index = '0'] = inList
     const isHole = list === 'cuts' && holeKeys.has(key.replace(/(Mm|Deg)$/, ''))
+    if (list === 'vises') return `${terms.vise} ${Number(index) + 1}`
     return `${isHole ? 'hole' : Object.hasOwn(listWords, list) ? listWords[list]! : 'entry'} ${Number(index) + 1}`
   }
   if (at === 0 && step === 'wishes' && key !== 'wishes') return ''

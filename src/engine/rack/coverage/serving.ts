@@ -2,8 +2,9 @@ import type { Way } from '#model/wishes.ts'
 import { firstAtLeast } from '#engine/numeric/sorted.ts'
 import type { Room, Want } from '#engine/rack/coverage/wants.ts'
 import { type Footings, stands, widestMm } from '#engine/setup/footings.ts'
-import type { RackIndex, SeatList } from '#engine/setup/index-rack.ts'
-import { mayBeStacked, stackOf } from '#engine/setup/stacking.ts'
+import type { RackIndex } from '#engine/setup/index-rack.ts'
+import type { SeatList } from '#engine/setup/seat-list.ts'
+import { mayBeStacked } from '#engine/setup/stacking.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 /** Whether anything of the rack carries a part at a height it asks for; `too-thick`: the height is there, its bars do not go under. */
@@ -29,7 +30,10 @@ export function servingOf({ footings, bySeat, stacksFor }: RackIndex, ways: read
   return stacked === 'none' ? best : stacked
 }
 
-function inList(footings: Footings, { footings: list, seatsMm }: SeatList, { lowMm, highMm, room }: Want): Serving {
+/** Footings in the order of their seats. */
+type BySeat = { readonly footings: Int32Array; readonly seatsMm: Float64Array }
+
+function inList(footings: Footings, { footings: list, seatsMm }: BySeat, { lowMm, highMm, room }: Want): Serving {
   let best: Serving = 'none'
   for (let at = firstAtLeast(seatsMm, lowMm - touchMm); at < list.length && seatsMm[at]! <= highMm + touchMm; at += 1) {
     const k = list[at]!
@@ -40,15 +44,15 @@ function inList(footings: Footings, { footings: list, seatsMm }: SeatList, { low
   return best
 }
 
-/** Two pairs on each other whose seats add up. */
-function stackServes(footings: Footings, { footings: list, seatsMm }: SeatList, { lowMm, highMm, room }: Want): Serving {
+/** Two pairs on each other whose seats add up; each of them has to be matched. */
+function stackServes(footings: Footings, { footings: list, seatsMm }: Pick<SeatList, 'footings' | 'seatsMm'>, { lowMm, highMm, room }: Want): Serving {
   let best: Serving = 'none'
   for (let at = 0; at < list.length && seatsMm[at]! <= highMm + touchMm; at += 1) {
     const lower = list[at]!, leastMm = lowMm - seatsMm[at]! - touchMm, mostMm = highMm - seatsMm[at]! + touchMm
-    if (!isKnown(footings, lower, room)) continue
+    if (!mayBeTaken(footings, lower, room)) continue
     for (let over = firstAtLeast(seatsMm, leastMm); over < list.length && seatsMm[over]! <= mostMm; over += 1) {
       const upper = list[over]!
-      if (!isKnown(footings, upper, room) || !mayBeStacked(footings, lower, upper) || stackOf(footings, lower, upper).differUm > room.matchUm + 1000 * touchMm) continue
+      if (!mayBeTaken(footings, upper, room) || !mayBeStacked(footings, lower, upper)) continue
       if (isUnder(footings, lower, room)) return 'served'
       best = 'too-thick'
     }

@@ -32,7 +32,7 @@ const commonEffortMillions = 40, mostEffortMillions = 10_000
 /**
  * The calculation `heights`: one raw case in, its answer out. Heights are of any one unit; owned ones cost nothing.
  *
- * @throws Refusal with a malformed code, then `size-not-positive` (step, lowest, owned, effort), `too-many` (heights of the ladder)
+ * @throws Refusal with a malformed code, then `size-not-positive` (step, lowest, owned), `wish-negative` (effort), `too-many` (heights of the ladder)
  */
 export function answerHeights(raw: unknown): HeightsAnswer {
   const { value: question, ignored } = readCase(raw, (object): HeightsQuestion => ({
@@ -55,8 +55,9 @@ export function answerHeights(raw: unknown): HeightsAnswer {
 }
 
 function ladderFor({ windows, step, lowest, owned, effortMillions }: HeightsQuestion): Ladder {
-  const sizes = [['step', step] as const, ['lowest', lowest] as const, ...owned.map((height, k) => [`owned[${k}]`, height] as const), ['effortMillions', effortMillions] as const]
+  const sizes = [['step', step] as const, ['lowest', lowest] as const, ...owned.map((height, k) => [`owned[${k}]`, height] as const)]
   for (const [field, given] of sizes) if (given <= touchMm) throw new Refusal('size-not-positive', { field, given, needed: { above: 0 } })
+  if (effortMillions < 0) throw new Refusal('wish-negative', { field: 'effortMillions', given: effortMillions, needed: 0 })
   const ladder = ladderTo(lowest, step, windows)
   if (ladder.rungs > mostRungs) throw new Refusal('too-many', { field: 'step', given: ladder.rungs, needed: mostRungs })
   return ladder
