@@ -1,17 +1,17 @@
 import { firstAbove, firstAtLeast } from '#engine/numeric/sorted.ts'
 import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { widestMm, type Stand } from '#engine/setup/footings.ts'
-import type { SeatList } from '#engine/setup/index-rack.ts'
 import { lengthClassOf, matchClassOf, notServing } from '#engine/setup/order.ts'
-import { isPlaceUsable, restsOnBars, type Search } from '#engine/setup/search.ts'
+import { isPlaceUsable, leastRankIn, restsOnBars, type Search } from '#engine/setup/search.ts'
 import { seatClassesInOrder, type Range, type Seats } from '#engine/setup/seat-classes.ts'
+import type { SeatList } from '#engine/setup/seat-list.ts'
 
 /** The footings of one stand that serve with a seat in the range, in the order of the choices, found as they are asked for. */
 export function* footingsInOrder(search: Search, stand: Stand, list: SeatList, range: Range): Generator<number, void> {
   if (!restsOnBars(search, stand)) return
-  const met: boolean[] = [], compare = compareInClass(search, stand)
-  for (let rank = 0; rank < notServing; rank += 1) {
-    if (rank > 0 && !met[rank]) continue
+  const least = leastRankIn(search, stand, list), met: boolean[] = [], compare = compareInClass(search, stand)
+  for (let rank = least; rank < notServing; rank += 1) {
+    if (rank > least && !met[rank]) continue
     for (const { fromMm, toMm } of seatClassesInOrder(range, search.classOf, seatsOf(list))) {
       const found: number[] = []
       for (let at = firstAtLeast(list.seatsMm, fromMm); at < list.seatsMm.length && list.seatsMm[at]! <= toMm; at += 1) {

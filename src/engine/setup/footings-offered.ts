@@ -1,13 +1,15 @@
 import { firstAbove, firstAtLeast } from '#engine/numeric/sorted.ts'
 import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { concededRange, concessionAt, lossMm, type Side } from '#engine/setup/concession.ts'
-import type { SeatList } from '#engine/setup/index-rack.ts'
+import type { Stand } from '#engine/setup/footings.ts'
 import { lengthClassOf, notServing } from '#engine/setup/order.ts'
-import { isPlaceUsable, type Search } from '#engine/setup/search.ts'
+import { isPlaceUsable, leastRankIn, type Search } from '#engine/setup/search.ts'
+import type { SeatList } from '#engine/setup/seat-list.ts'
 
 /** The footings of a list that would serve if one wish were given up, on one side of the window: smallest loss first, of equals by ids. */
-export function* footingsOffered(search: Search, { footings, seatsMm }: SeatList, side: Side): Generator<number, void> {
-  const { question, window } = search, { fromMm, toMm } = concededRange(question, window, side)
+export function* footingsOffered(search: Search, stand: Stand, list: SeatList, side: Side): Generator<number, void> {
+  if (leastRankIn(search, stand, list) >= notServing) return
+  const { question, window } = search, { footings, seatsMm } = list, { fromMm, toMm } = concededRange(question, window, side)
   const first = firstAtLeast(seatsMm, fromMm), last = firstAbove(seatsMm, toMm) - 1, step = side === 'above' ? 1 : -1
   const lossAt = (at: number) => lengthClassOf(lossMm(window, side, seatsMm[at]!)), isInside = (at: number) => at >= first && at <= last
   for (let at = side === 'above' ? first : last; isInside(at); ) {

@@ -86,6 +86,9 @@ export function footingsOf(rack: readonly Bar[]): Footings {
 /** Worse than this, as an index into `trusts`, nobody may take a bar: it is in work, or gone. */
 export const worstAvailable = trusts.indexOf('drill bar')
 
+/** As indexes into `trusts`. */
+export const availableTrusts: readonly number[] = Array.from({ length: worstAvailable + 1 }, (_, trust) => trust)
+
 export const isAvailable = (footings: Footings, k: number): boolean => footings.trust[k]! <= worstAvailable
 
 export const trustOf = (footings: Footings, k: number): Trust => trusts[footings.trust[k]!]!

@@ -18,7 +18,7 @@ import { stacksOffered } from '#engine/setup/stacks-offered.ts'
 export function offersOf(search: Search): readonly Offer[] {
   const { question, rack } = search
   const standing = stands.filter((stand) => question.ways.includes(stand) && restsOnBars(search, stand))
-  const footings = standing.flatMap((stand) => sides.flatMap((side) => firstOf(footingsOffered(search, rack.bySeat[stand].all, side), mostOffers)))
+  const footings = standing.flatMap((stand) => sides.flatMap((side) => firstOf(footingsOffered(search, stand, rack.bySeat[stand].all, side), mostOffers)))
   const near = nearestFirst(search, [...footings.map((k) => foundFooting(search, k)), ...(question.ways.includes('bed') ? [theBed] : [])])
   const farthest = near[mostOffers - 1]?.found, mostMm = farthest ? lossOf(search, farthest) + 1e-6 : Infinity
   const stacks = question.ways.includes('stack') && restsOnBars(search, 'on edge')

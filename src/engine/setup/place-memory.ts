@@ -10,6 +10,8 @@ export type PlaceMemory = {
   readonly placesAt: (footing: number) => Places
   /** Rank of the place in the order (`placeRanks`), without working out the place where wider and narrower bars tell it. */
   readonly rankAt: (footing: number) => number
+  /** The same for bars as long as these, all of one size across. */
+  readonly rankIfAcross: (footing: number, acrossMm: number) => number
   /** For each bar whether something is in its way at the plain place. */
   readonly inTheWayAt: (footing: number) => readonly boolean[]
 }
@@ -19,21 +21,23 @@ export function rememberPlaces(footings: Footings, obstacles: Obstacles): PlaceM
   const brackets = new Map<number, Bracket>()
   const placesAt = remembered(footings.footprint, (k) => placesOf(obstacles, inPlanOf(footings, k)))
   const inTheWayAt = remembered(footings.footprint, (k) => inTheWayAtPlain(obstacles, inPlanOf(footings, k)).map((holes) => holes.length > 0))
-  const rankAt = (k: number) => {
-    const lengths = footings.lengths[k]!, oneMm = footings.acrossFirstMm[k]!, twoMm = footings.acrossSecondMm[k]!
+  const tryAcross = (k: number, acrossMm: number) => placeRanks[placesOf(obstacles, inPlanOf(footings, k).map(({ lengthMm }) => ({ acrossMm, lengthMm }))).status]
+  const rankOf = (k: number, oneMm: number, twoMm: number, workOut: () => number) => {
+    const lengths = footings.lengths[k]!
     let bracket = brackets.get(lengths)
     if (!bracket) brackets.set(lengths, (bracket = emptyBracket()))
     const told = rankBetween(bracket, oneMm, twoMm)
     if (told !== null) return told
-    const rank = placeRanks[placesAt(k).status]
+    const rank = workOut()
     narrow(bracket, rank, oneMm, twoMm)
-    for (const acrossMm of worthTrying(bracket, rank, oneMm, twoMm)) {
-      const { status } = placesOf(obstacles, inPlanOf(footings, k).map(({ lengthMm }) => ({ acrossMm, lengthMm })))
-      narrow(bracket, placeRanks[status], acrossMm, acrossMm)
-    }
+    for (const acrossMm of worthTrying(bracket, rank, oneMm, twoMm)) narrow(bracket, tryAcross(k, acrossMm), acrossMm, acrossMm)
     return rank
   }
-  return { placesAt, rankAt, inTheWayAt }
+  return {
+    placesAt, inTheWayAt,
+    rankAt: (k) => rankOf(k, footings.acrossFirstMm[k]!, footings.acrossSecondMm[k]!, () => placeRanks[placesAt(k).status]),
+    rankIfAcross: (k, acrossMm) => rankOf(k, acrossMm, acrossMm, () => tryAcross(k, acrossMm)),
+  }
 }
 
 function remembered<Value>(numbers: Int32Array, work: (k: number) => Value): (k: number) => Value {

@@ -10,6 +10,7 @@ import { rememberPlaces, type PlaceMemory } from '#engine/setup/place-memory.ts'
 import { isTooThick } from '#engine/setup/places.ts'
 import { deepestOverJawMm } from '#engine/setup/reach.ts'
 import type { Range, SeatClassOf } from '#engine/setup/seat-classes.ts'
+import type { SeatList } from '#engine/setup/seat-list.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 import { windowOf } from '#engine/setup/window.ts'
 
@@ -109,6 +110,22 @@ export function isCutInto({ footings, inTheWayAt }: Search, k: number, onTop: re
   const below = barsOf(footings, k), isDrillBar = (bar: Bar | undefined) => bar === undefined || bar.trust === 'drill bar'
   return inTheWayAt(k).some((fouled, b) => fouled && !(isDrillBar(below[b]) && isDrillBar(onTop[b])))
 }
+
+/**
+ * No footing of a list has a better place than this, told from the narrowest bars of each length; `notServing`: none of
+ * them serves, because of places alone or because none is a candidate.
+ */
+export function leastRankIn(search: Search, stand: Stand, { extents, trust }: SeatList): number {
+  const { question, obstacles, footings } = search, few = stand === 'single' && question.part.shape !== 'round'
+  const tried = extents.filter(({ footing, widestMm: acrossMm }) => {
+    const bar = { acrossMm, lengthMm: footings.lengthFirstMm[footing]! }
+    return !few || isTooThick(obstacles, [bar, bar])
+  })
+  return usableRank(tried.reduce((least, { footing, narrowestMm }) => Math.min(least, search.rankIfAcross(footing, narrowestMm)), notServing), trust)
+}
+
+/** A fouled place is no use to bars of which none is a drill bar. */
+export const usableRank = (rank: number, trust: number): number => (rank === placeRanks.fouled && trust < trusts.indexOf('drill bar') ? notServing : rank)
 
 /** Whether the part may be put on bars at their places, whatever their seat. */
 export function isPlaceUsable(search: Search, k: number, onTop: readonly Bar[] = []): boolean {

@@ -3,10 +3,10 @@ import { firstAbove, firstAtLeast } from '#engine/numeric/sorted.ts'
 import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { leastSumFrom, mostSumTo } from '#engine/numeric/sums-of-two.ts'
 import { widestMm } from '#engine/setup/footings.ts'
-import type { StackIndex, StackList, StackShelf } from '#engine/setup/index-rack.ts'
 import { lengthClassOf, fitnessOf, matchClassOf, notServing } from '#engine/setup/order.ts'
-import { isPlaceUsable, mayBeTaken, restsOnBars, type Search } from '#engine/setup/search.ts'
+import { isPlaceUsable, mayBeTaken, restsOnBars, usableRank, type Search } from '#engine/setup/search.ts'
 import { seatClassesInOrder, type Range, type Seats } from '#engine/setup/seat-classes.ts'
+import type { LowerList, StackIndex, StackShelf, UpperList } from '#engine/setup/stack-index.ts'
 import { areApart, carriedMm, compareStackIds, onTopOf, stackOf, type Stack } from '#engine/setup/stacking.ts'
 
 /**
@@ -16,12 +16,12 @@ import { areApart, carriedMm, compareStackIds, onTopOf, stackOf, type Stack } fr
  * whereabouts, match; within these from the narrowest lower pair on. For each lower pair the upper ones that bring the
  * seat into the class stand side by side on their shelf.
  */
-export function* stacksInOrder(search: Search, range: Range, fitness: number, lowersOn: LowersOn): Generator<Stack, void> {
+export function* stacksInOrder(search: Search, range: Range, fitness: number, lowersOf: LowersOf): Generator<Stack, void> {
   if (!restsOnBars(search, 'on edge')) return
   const index = search.rack.stacksFor(search.question.wishes.stackRatio), seats = stackSeats(search, index, fitness), cells = cellsOf(search, index, fitness)
   for (let rank = 0; rank < notServing; rank += 1) {
-    const filled = cells.map(({ measured, rows }) => ({ measured, rows: rows.map(({ lower, uppers }) => ({ lowers: lowersOn(lower, rank), uppers: uppers.map((shelf) => shelf.list) })) }))
-      .filter(({ rows }) => rows.some(({ lowers }) => lowers(0) !== undefined))
+    const filled = cells.map(({ measured, pairings }) => ({ measured, rows: pairings.flatMap(([lower, uppers]) => lowersOf(lower, rank).map((lowers) => ({ lowers, uppers }))) }))
+      .filter(({ rows }) => rows.length > 0)
     if (filled.length === 0) continue
     for (const seatClass of seatClassesInOrder(range, search.classOf, seats)) {
       for (const { measured, rows } of filled) yield* measured && search.tolerance ? byMatch(search, rows, seatClass) : byWidth(search, rows, seatClass)
@@ -29,29 +29,29 @@ export function* stacksInOrder(search: Search, range: Range, fitness: number, lo
   }
 }
 
-/** The pairs of a shelf that may be the lower ones at a place of this rank, from the narrowest; looked for once in a search. */
-export type LowersOn = (shelf: StackShelf, rank: number) => Sieve
+/** Pairs that may be the lower ones, from the narrowest, and where their upper ones are looked for. */
+type Row = { readonly lowers: Sieve; readonly uppers: readonly UpperList[] }
 
-export function lowersFor(search: Search): LowersOn {
-  const known = new Map<StackShelf, Sieve[]>()
+/** The pairs of a shelf that may be the lower ones at a place of this rank, list by list; looked for once in a search. */
+export type LowersOf = (shelf: StackShelf, rank: number) => readonly Sieve[]
+
+export function lowersFor(search: Search): LowersOf {
+  const known = new Map<StackShelf, (readonly Sieve[])[]>()
   return (shelf, rank) => {
     const sieves = known.get(shelf) ?? []
     known.set(shelf, sieves)
-    return (sieves[rank] ??= sieve(shelf.byWidth, (k) => search.servingRankAt(k) === rank))
+    return (sieves[rank] ??= shelf.lowers.map((list) => sieveByRank(search, list, shelf.trust, rank)).filter((lowers) => lowers(0) !== undefined))
   }
 }
-
-/** Pairs that may be the lower ones, from the narrowest, and the shelves their upper ones stand on. */
-type Row = { readonly lowers: Sieve; readonly uppers: readonly StackList[] }
 
 /** Which shelves make stacks of one fitness, cell by cell in order: by whereabouts of the worst bar, then measured or not. */
 function cellsOf({ question: { wishes: { use } } }: Search, { shelves }: StackIndex, fitness: number) {
   const fits = (lower: StackShelf, upper: StackShelf) => Math.max(fitnessOf(lower.trust, use), fitnessOf(upper.trust, use)) === fitness
   return whereabouts.flatMap((_, where) => [true, false].map((measured) => ({
     measured,
-    rows: shelves.flatMap((lower) => {
+    pairings: shelves.flatMap((lower) => {
       const uppers = shelves.filter((upper) => fits(lower, upper) && Math.max(lower.where, upper.where) === where && (lower.measured && upper.measured) === measured)
-      return uppers.length === 0 ? [] : [{ lower, uppers }]
+      return uppers.length === 0 ? [] : [[lower, uppers.map((shelf) => shelf.uppers)] as const]
     }),
   })))
 }
@@ -100,7 +100,7 @@ function compareByMatch({ footings }: Search): (a: Stack, b: Stack) => number {
 }
 
 /** What may stand on one lower pair so that the seat lies in the range. */
-export function stacksOn(search: Search, lower: number, uppers: readonly StackList[], { fromMm, toMm }: Range): Stack[] {
+export function stacksOn(search: Search, lower: number, uppers: readonly UpperList[], { fromMm, toMm }: Range): Stack[] {
   const { footings } = search, lowerMm = footings.seatMm[lower]!, widthMm = carriedMm(footings, lower), found: Stack[] = []
   for (const { seatsMm, footings: list, next, widthsMm, highestMm } of uppers) {
     const highest = highestMm[firstAbove(widthsMm, widthMm) - 1]
@@ -121,7 +121,7 @@ const roundingMm = 1e-9
 const isUsable = (search: Search, stack: Stack): boolean => isPlaceUsable(search, stack.lower, onTopOf(search.footings, stack))
 
 /** The lower pairs of all rows, the narrowest first and of equals by ids. */
-function* narrowestFirst({ footings }: Search, rows: readonly Row[]): Generator<readonly [lower: number, uppers: readonly StackList[]], void> {
+function* narrowestFirst({ footings }: Search, rows: readonly Row[]): Generator<readonly [lower: number, uppers: readonly UpperList[]], void> {
   const { first, second } = footings, widthOf = (k: number) => lengthClassOf(widestMm(footings, k))
   const isBefore = (a: number, b: number) => (widthOf(a) - widthOf(b) || first[a]! - first[b]! || second[a]! - second[b]! || a - b) < 0
   const at = rows.map(() => 0)
@@ -147,14 +147,19 @@ function stackSeats({ question }: Search, { seatsMm }: StackIndex, fitness: numb
   }
 }
 
-/** The entries of a list that pass, in its order, looked for only as far as they are asked for. */
+/** Entries in order, looked for only as far as they are asked for. */
 type Sieve = (at: number) => number | undefined
 
-function sieve(list: Int32Array, passes: (entry: number) => boolean): Sieve {
-  const kept: number[] = []
+/** The footings of a list with a place of one rank; what follows is not looked at once it can only be placed worse. */
+function sieveByRank(search: Search, { footings, narrowestMm }: LowerList, trust: number, rank: number): Sieve {
+  const kept: number[] = [], isWorseFrom = (at: number) => usableRank(search.rankIfAcross(footings[at]!, narrowestMm[at]!), trust) > rank
   let next = 0
   return (at) => {
-    for (; kept.length <= at && next < list.length; next += 1) if (passes(list[next]!)) kept.push(list[next]!)
+    for (; kept.length <= at && next < footings.length; next += 1) {
+      const k = footings[next]!, placed = search.servingRankAt(k)
+      if (placed === rank) kept.push(k)
+      else if (placed > rank && isWorseFrom(next)) next = footings.length
+    }
     return kept[at]
   }
 }
