@@ -21,20 +21,24 @@ function factsOf(code: RejectionReason, rejection: Rejection, { question, window
   return code === 'not-matched' ? { matchUm: differenceUm(rejection, bars), limitUm: question.wishes.matchUm } : {}
 }
 
-/** Measured heights carry microns that nobody asks for here: a hundredth of a mm. */
-const said = (mm: number): number => Math.round(mm * 100) / 100
+/** Measured heights carry microns that nobody asks for here: a hundredth of a mm, and microns only where there is less. */
+const said = (mm: number): number => (Math.abs(mm) < 0.01 ? micron(mm) : Math.round(mm * 100) / 100)
 
 /** The first limit that stands above the seat; of the cutter how it passes the jaws. */
 function tooLow({ seatMm, airMm }: Rejection, question: SetupQuestion): Facts {
   const limits = lowLimitsOf(question), short = (limitMm: number | null) => limitMm !== null && limitMm > seatMm + 1e-6
   if (airMm !== null && short(limits['cutter-over-jaw'])) {
-    return airMm < -1e-6 ? { limit: 'cutter-over-jaw', belowMm: said(-airMm) } : { limit: 'cutter-over-jaw', airMm: said(airMm), underMm: said(question.wishes.airMm - airMm) }
+    return airMm < -1e-6 ? { limit: 'cutter-over-jaw', belowMm: said(-airMm) } : nearlyClear(airMm, question.wishes.airMm - airMm)
   }
   const limit = (['drill-tip', 'through-cut'] as const).find((name) => short(limits[name]))
   if (limit === undefined) return {}
   const reachMm = limits[limit]! - question.wishes.bedAirMm
   return { limit, reachMm: micron(reachMm), ...(reachMm > seatMm + 1e-6 ? { intoBedMm: micron(reachMm - seatMm) } : {}), underMm: micron(limits[limit]! - seatMm) }
 }
+
+/** Both to the same place, so that what is missing is seen in the number itself. */
+const nearlyClear = (airMm: number, underMm: number): Facts =>
+  ({ limit: 'cutter-over-jaw', airMm: underMm < 0.01 ? micron(airMm) : said(airMm), underMm: said(underMm) })
 
 /** How far below the part something reaches is worked out from what was typed: to the micron. */
 const micron = (mm: number): number => Math.round(mm * 1000) / 1000

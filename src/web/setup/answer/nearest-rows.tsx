@@ -9,12 +9,14 @@ import type { Refused } from '#web/setup/view/view-from.ts'
 export function NearestRows() {
   const { view: { answered }, units, bench } = useDesk()
   if (!answered || answered.nearest.length === 0) return null
+  // A grip that would be said as 0 is none.
+  const offers = answered.answer.offers?.filter(({ wish, toMm }) => wish !== 'gripMm' || toMm >= 0.005) ?? []
   const nameOf = (id: string) => barLabel(id, bench, units)
   return (
     <section>
       <h2 className="setup-rule">Nearest</h2>
       <ul>{answered.nearest.map((refused) => <RefusedRow key={refused.rejection.bars.join(' ')} refused={refused} />)}</ul>
-      {answered.answer.offers?.length ? <ul className="setup-lines" aria-label="What giving up a wish would do">{answered.answer.offers.map((offer) => <li key={`${offer.wish} ${offer.bars.join(' ')} ${offer.stand}`}>{sayOffer(offer, units, nameOf)}</li>)}</ul> : null}
+      {offers.length > 0 ? <ul className="setup-lines" aria-label="What giving up a wish would do">{offers.map((offer) => <li key={`${offer.wish} ${offer.bars.join(' ')} ${offer.stand}`}>{sayOffer(offer, units, nameOf)}</li>)}</ul> : null}
     </section>
   )
 }

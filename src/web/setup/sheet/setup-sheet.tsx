@@ -5,7 +5,7 @@ import { Drawing } from '#web/parts/drawing.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { describe } from '#web/setup/sheet/describe.ts'
 import { Drawer } from '#web/setup/sheet/drawer.tsx'
-import { PartFields } from '#web/setup/sheet/part-fields.tsx'
+import { PartFields, UnplacedCuts } from '#web/setup/sheet/part-fields.tsx'
 import { useRoom } from '#web/setup/sheet/use-room.ts'
 import type { SetupPicture } from '#drafting/setup/picture.ts'
 
@@ -28,6 +28,7 @@ export function SetupSheet({ picture }: { readonly picture: SetupPicture }) {
         <div className="setup-room" ref={element}>{scene && <div className="setup-drawing"><Drawing scene={scene} /></div>}</div>
         <PartFields scene={room?.narrow ? null : scene} />
       </div>
+      <UnplacedCuts scene={room?.narrow ? null : scene} />
       <Drawer />
     </section>
   )

@@ -17,6 +17,10 @@ describe('what stands just outside the heights that work', () => {
     expect(heights(neighboursOf(rack, 'on edge', { lowMm: 30, highMm: 40.02 }))).toEqual([50, 20, 10])
   })
 
+  it('is named once where it is both too high and too low', () => {
+    expect(heights(neighboursOf(rack, 'on edge', { lowMm: 41, highMm: 38 }))).toEqual([40, 50, 30])
+  })
+
   it('is nothing beyond the ends of the rack', () => {
     expect(neighboursOf(rack, 'on edge', { lowMm: 5, highMm: 60 })).toEqual([])
   })

@@ -1,11 +1,12 @@
 import { barsOf } from '#engine/setup/footings.ts'
-import type { RackIndex, SeatList } from '#engine/setup/index-rack.ts'
+import type { RackIndex } from '#engine/setup/index-rack.ts'
+import type { SeatList } from '#engine/setup/seat-list.ts'
 import type { Window } from '#model/setup.ts'
 
 /** The bars of one pair (or of one bar alone), to be asked about by themselves. */
 export type Neighbour = { readonly bars: readonly string[]; readonly seatMm: number }
 
-/** µm apart, two seats count as one height of the rack. */
+/** mm. Two seats nearer than this are one height of the rack. */
 const sameSeatMm = 0.05
 
 /**
@@ -14,7 +15,8 @@ const sameSeatMm = 0.05
  */
 export function neighboursOf(rack: RackIndex, stand: 'on edge' | 'single', window: Pick<Window, 'lowMm' | 'highMm'>, each = 2): readonly Neighbour[] {
   const list = rack.bySeat[stand].all
-  return [...outwards(rack, list, firstAbove(list, window.highMm), 1, each), ...outwards(rack, list, firstAbove(list, window.lowMm, false) - 1, -1, each)]
+  const above = outwards(rack, list, firstAbove(list, window.highMm), 1, each), below = outwards(rack, list, firstAbove(list, window.lowMm, false) - 1, -1, each)
+  return [...above, ...below.filter(({ seatMm }) => above.every((one) => Math.abs(one.seatMm - seatMm) > sameSeatMm))]
 }
 
 /** The pairs of the rack as high as one asked about, to half a mm; where there are none the next one up and down. */
