@@ -4,7 +4,6 @@ import { SaidRefusal } from '#cli/run-to-its-end.ts'
 import { dataFolderFrom } from '#server/config.ts'
 import { openStore } from '#store/open.ts'
 import { recordOf } from '#store/records.ts'
-import { startShop } from '#store/start-shop.ts'
 import type { Store } from '#store/store.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 
@@ -15,7 +14,6 @@ import { sayRefusal } from '#words/say-refusal.ts'
 export async function withShop(folder: string | undefined, work: (store: Store, shop: ShopRecord) => Promise<void>): Promise<void> {
   const store = await openStore(dataFolderFrom(folder, process.env))
   try {
-    await startShop(store)
     const shop = await recordOf(store, 'shop', 'shop')
     try {
       await work(store, shop)

@@ -7,7 +7,6 @@ import type { Change, RecordKind } from '#model/change.ts'
 import { createApp } from '#server/app.ts'
 import { snapshotSchema } from '#server/snapshot-schema.ts'
 import { openStore } from '#store/open.ts'
-import { startShop } from '#store/start-shop.ts'
 import type { Store } from '#store/store.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 
@@ -23,7 +22,6 @@ beforeEach(async () => {
   writeFileSync(join(web, 'assets', 'app-1234.js'), `export const long = '${'x'.repeat(2000)}'`)
   writeFileSync(join(web, 'sw.js'), 'self.x = 1')
   store = await openStore(':memory:')
-  await startShop(store)
   logged = []
   app = createApp(store, { webFolder: web, log: (line) => logged.push(line) })
 })

@@ -3,7 +3,6 @@ import { readConfig } from '#server/config.ts'
 import { serveShop } from '#server/serve-shop.ts'
 import { openStore } from '#store/open.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
-import { startShop } from '#store/start-shop.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { plainUnits } from '#words/terms.ts'
@@ -23,7 +22,6 @@ async function serve(args: readonly string[]): Promise<void> {
   const config = readConfig(args, process.env)
   const store = await openStore(config.dataFolder)
   try {
-    await startShop(store)
     if (config.demo && !(await recordOf(store, 'shop', 'shop')).demo) await loadDemo(store)
     const { url, stop } = await serveShop(store, config)
     const told = toldToStop()

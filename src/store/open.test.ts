@@ -68,6 +68,7 @@ test('every table is strict and every row says whose it is: shop, person, device
 test('a folder that cannot be used is refused by name', async () => {
   writeFileSync(join(folder, 'a file'), 'x')
   await expect(openStore(join(folder, 'a file'))).rejects.toMatchObject({ code: 'data-folder-not-writable', facts: { folder: join(folder, 'a file') } })
+  if (process.platform === 'linux') await expect(openStore('/proc/nowhere/below')).rejects.toMatchObject({ code: 'data-folder-not-writable', facts: { given: 'ENOENT' } })
   await expect(openStore(join(folder, 'a file', 'below'))).rejects.toMatchObject({ code: 'data-folder-not-writable', facts: { given: 'ENOTDIR' } })
   mkdirSync(file())
   await expect(openStore(folder)).rejects.toMatchObject({ code: 'data-folder-not-writable' })

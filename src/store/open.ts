@@ -1,7 +1,7 @@
 import Database from 'better-sqlite3'
 import { Kysely, Migrator, type SqliteDatabase } from 'kysely'
-import { accessSync, constants, mkdirSync } from 'node:fs'
-import { join } from 'node:path'
+import { accessSync, constants, existsSync, mkdirSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
 import { Refusal } from '#model/refusal.ts'
 import { ImmediateDialect } from '#store/immediate.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
@@ -39,11 +39,22 @@ const migrations = migrationsFor('sqlite')
 
 function fileIn(folder: string): string {
   try {
-    mkdirSync(folder, { recursive: true })
+    makeFolder(resolve(folder))
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK)
     return join(folder, databaseFile)
   } catch (error) {
     throw notWritable(folder, error)
+  }
+}
+
+/** Step by step: Node's own way of making all steps at once never ends under a folder such as `/proc`, where none can be made. */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return
+  makeFolder(dirname(folder))
+  try {
+    mkdirSync(folder)
+  } catch (error) {
+    if (!existsSync(folder)) throw error
   }
 }
 
