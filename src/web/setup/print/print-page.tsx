@@ -8,7 +8,7 @@ import { Link } from '#web/parts/link.tsx'
 import { Paper } from '#web/parts/paper.tsx'
 import { sheetDataFrom } from '#web/setup/print/sheet-data.ts'
 import { benchFrom } from '#web/setup/view/bench.ts'
-import { choiceKey } from '#web/setup/view/choice-key.ts'
+import { choiceKey, isSameRest } from '#web/setup/view/choice-key.ts'
 import { isRefused, viewFrom } from '#web/setup/view/view-from.ts'
 import { useUnits } from '#web/units.ts'
 import { writeTold } from '#web/write.ts'
@@ -20,7 +20,7 @@ export function PrintPage({ shop, id }: { readonly shop: ShopSnapshot; readonly 
   const data = useMemo(() => {
     if (!setup || !bench) return null
     const view = viewFrom(setup.form, bench, choiceKey(setup)), { answered } = view, choice = answered?.shown
-    if (!answered || !choice || isRefused(choice) || choiceKey(choice) !== choiceKey(setup)) return null
+    if (!answered || !choice || isRefused(choice) || !isSameRest(choice, setup)) return null
     const day = new Date(setup.usedAtIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
     return sheetDataFrom({ setup, shop, bench, view: { ...view, answered }, choice, units, day, initials: person?.initials ?? '' })
   }, [setup, bench, shop, units, person])

@@ -6,6 +6,11 @@ export function choiceKey({ stand, stacked, bars }: Pick<Choice, 'stand' | 'stac
   return `${[stand, ...stacked ?? []].join(' ')}:${bars.join(',')}`
 }
 
+/** The same bars standing the same way; of a stack nothing is said of how its pairs stand, which a kept setup does not tell. */
+export function isSameRest(a: Pick<Choice, 'stand' | 'bars'>, b: Pick<Choice, 'stand' | 'bars'>): boolean {
+  return a.stand === b.stand && a.bars.join() === b.bars.join()
+}
+
 /** The bars of a key and how they stand; of a stack that it is one. */
 export function fromKey(key: string): Pick<Choice, 'bars' | 'stand'> {
   const [named = '', ids = ''] = key.split(':')

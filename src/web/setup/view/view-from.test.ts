@@ -27,6 +27,12 @@ describe('two numbers, then an answer', () => {
     expect(nearest).toContainEqual(['30-P30-1', ['too-low'], { limit: 'cutter-over-jaw', belowMm: 2 }])
   })
 
+  it('finds a kept stack again, of which only the bars are known', () => {
+    const bench = benchOf({ heightMm: 20, name: 'low', thicknessMm: 12 }, { heightMm: 15, name: 'top', thicknessMm: 10 })
+    const stack = viewFrom(form({}), bench, null).answered!.answer.choices.find(({ stand }) => stand === 'stack')!
+    expect(viewFrom(form({}), bench, `stack:${stack.bars.join(',')}`).answered!.shown).toMatchObject({ stand: 'stack', bars: stack.bars })
+  })
+
   it('shows what was tapped: another choice, or one that does not serve with its reasons', () => {
     const bench = benchOf(...fives, { heightMm: 34, name: 'Q' }), first = viewFrom(form({}), bench, null).answered!
     const other = first.answer.choices.find(({ bars }) => bars[0] === '34-Q-1')!

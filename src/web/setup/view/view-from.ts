@@ -8,7 +8,7 @@ import type { Choice, Rejection, SetupAnswer, SetupQuestion } from '#model/setup
 import type { SetupForm } from '#model/setup-form.ts'
 import { type CountedForm, countedForm, fieldOnScreen } from '#web/setup/state/counted-form.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
-import { choiceKey, fromKey } from '#web/setup/view/choice-key.ts'
+import { choiceKey, fromKey, isSameRest } from '#web/setup/view/choice-key.ts'
 import { neighboursOf } from '#web/setup/view/nearest.ts'
 
 /** A candidate that does not serve, with its reasons and their figures. */
@@ -64,9 +64,12 @@ function answeredFrom(question: SetupQuestion, bench: Bench, chosen: string | nu
   const answer = chooseBars(question, bench.rack)
   const asked = { question, answer }, stand = question.part.shape === 'round' ? 'single' : 'on edge'
   const nearest = neighboursOf(bench.rack, stand, answer.window).flatMap(({ bars }) => refusedAlone({ bars, stand }, asked, bench) ?? [])
-  const tapped = chosen === null ? null : answer.choices.find((choice) => choiceKey(choice) === chosen) ?? refusedAlone(fromKey(chosen), asked, bench)
+  const tapped = chosen === null ? null : choiceOf(chosen, answer) ?? refusedAlone(fromKey(chosen), asked, bench)
   return { question, answer, nearest, shown: tapped ?? answer.choices[0] ?? nearest[0] ?? null }
 }
+
+const choiceOf = (key: string, { choices }: SetupAnswer): Choice | undefined =>
+  choices.find((choice) => choiceKey(choice) === key) ?? choices.find((choice) => isSameRest(choice, fromKey(key)))
 
 function stopFrom({ code, facts }: Refusal, counted: CountedForm): Stop {
   const path = typeof facts['field'] === 'string' ? fieldOnScreen(facts['field'], counted) : null
