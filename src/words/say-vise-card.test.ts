@@ -21,9 +21,9 @@ test('an inch shop reads decimals and drills by 64ths', () => {
   expect(sayViseCard(card([row]), inch).rows[0]).toMatchObject({ from: '0.435', grip: '0.39', drill: 'Ø21/32' })
 })
 
-test('no grip, no drill, no slot and a drill beyond any part are said', () => {
-  const rows = sayViseCard(card([{ ...row, slot: null, gripMm: -2, worksFromMm: -1, largestDrillMm: null }, { ...row, largestDrillMm: 130 }]), mm).rows
-  expect(rows[0]).toMatchObject({ slot: '–', from: 'any', grip: '–', drill: '–' })
+test('no drill, no slot and a drill beyond any part are said', () => {
+  const rows = sayViseCard(card([{ ...row, slot: null, worksFromMm: -1, largestDrillMm: null }, { ...row, largestDrillMm: 130 }]), mm).rows
+  expect(rows[0]).toMatchObject({ slot: '–', from: 'any', drill: '–' })
   expect(rows[1]!.drill).toBe('any')
 })
 

@@ -31,7 +31,7 @@ export function sayViseCard(card: ViseCardFacts, units: Units) {
     headings: { pair: 'pair', slot: 'slot', from: 'finished height from', grip: 'grip', drill: 'largest drill' },
     rows: card.rows.map(({ name, slot, worksFromMm, gripMm, largestDrillMm }) => ({
       pair: name, slot: slot ?? '–', from: worksFromMm <= 0 ? 'any' : wordRough(Math.ceil(worksFromMm / rough - 1e-6)),
-      grip: gripMm <= 0 ? '–' : wordRough(Math.floor(gripMm / rough + 1e-6)),
+      grip: wordRough(Math.floor(gripMm / rough + 1e-6)),
       drill: drillText(largestDrillMm, card.openingMm, drillStep, say),
     })),
     notes: [

@@ -14,8 +14,9 @@ test('each pair says from which finished height it works, what is gripped, which
   ])
 })
 
-test('the higher jaw has to be cleared, the lower one grips; equals stand by name', () => {
-  const rows = viseCardOf({ vise: { ...vise, lowerJawHeightMm: 44 }, wishes: defaultWishes, pairs: [{ name: 'b', slot: null, heightMm: 44.5 }, { name: 'a', slot: null, heightMm: 44.5 }] })
+test('the higher jaw has to be cleared, the lower one grips; equals stand by name, a pair level with the lower jaw is left out', () => {
+  const pairs = [{ name: 'b', slot: null, heightMm: 43.5 }, { name: 'level', slot: null, heightMm: 44 }, { name: 'a', slot: null, heightMm: 43.5 }]
+  const rows = viseCardOf({ vise: { ...vise, lowerJawHeightMm: 44 }, wishes: defaultWishes, pairs })
   expect(rows.map((row) => row.name)).toEqual(['a', 'b'])
-  expect(rows[0]).toMatchObject({ worksFromMm: 1.5, gripMm: -0.5 })
+  expect(rows[0]).toMatchObject({ worksFromMm: 2.5, gripMm: 0.5 })
 })

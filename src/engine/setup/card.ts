@@ -10,14 +10,15 @@ export type CardPair = { readonly name: string; readonly slot: string | null; re
 export type CardRow = CardPair & {
   /** The lowest finished part that stands as far above the jaws as the air that is wished. */
   readonly worksFromMm: number
-  /** Of a part that is at least so high; 0 or less: the pair stands above the jaws. */
+  /** Of a part that is at least so high. */
   readonly gripMm: number
   /** The largest drill whose tip stays clear of the bed; null where none does. */
   readonly largestDrillMm: number | null
 }
 
 /**
- * What each pair is good for in one vise, lowest first; equals by name.
+ * What each pair is good for in one vise, lowest first; equals by name. A pair that stands as high as the lower jaw
+ * leaves nothing to grip and is left out.
  *
  * The drill is a common one (118°) with the common run-through.
  *
@@ -28,6 +29,7 @@ export function viseCardOf(
 ): readonly CardRow[] {
   const diameterPerDepth = 2 * Math.tan((commonPointDeg * Math.PI) / 360)
   return pairs
+    .filter((pair) => pair.heightMm < grippingJawMm(vise) - touchMm)
     .map((pair) => {
       const tipMm = pair.heightMm - holeRunThroughMm - wishes.bedAirMm
       return {
