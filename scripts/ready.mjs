@@ -2,7 +2,7 @@
 // Plain Node, no packages: it runs before anything is installed. `node scripts/ready.mjs [build]`.
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
+import { chmodSync, existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -31,6 +31,7 @@ if (process.argv[2] === 'build') {
     say('building …')
     vite('vite.config.ts')
     vite('vite.server.ts')
+    chmodSync(join('dist', 'node', 'twinrest.js'), 0o755) // npx runs it as a command
     setStamp('build', sources)
   }
 }
