@@ -8,7 +8,11 @@ import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
 import { answerCoverage } from '#engine/rack/coverage/answer-coverage.ts'
 import { answerHeights } from '#engine/rack/heights/answer-heights.ts'
 import { answerRegrind } from '#engine/rack/regrind/answer-regrind.ts'
+import { answerHold } from '#engine/setup/hold/answer-hold.ts'
 import { answerPlaces } from '#engine/setup/answer-places.ts'
+import { answerSeat } from '#engine/setup/seat/answer-seat.ts'
+import { answerElastic } from '#engine/setup/seat-elastic/answer-elastic.ts'
+import { answerTilt } from '#engine/setup/tilt/answer-tilt.ts'
 import { answerSetup } from '#engine/setup/answer-setup.ts'
 import { answerWindow } from '#engine/setup/answer-window.ts'
 import { answerBlock } from '#engine/setup/block/answer-block.ts'
@@ -36,6 +40,10 @@ export const calculations: { readonly [name: string]: Calculation } = {
   window: { title: 'The seat heights that serve, and what sets each end.', answer: answerWindow },
   places: { title: 'Where given bars may stand among holes and cuts that come out below.', answer: answerPlaces },
   setup: { title: 'Which bars of a rack to use, how they stand, and why not the others.', answer: answerSetup },
+  'seat': { title: 'How a part comes to lie on measured bars: what is loose, by how much, and how far out of level.', answer: answerSeat },
+  'seat-elastic': { title: 'The same on bars that give: forces, and the down-force that would close a gap.', answer: answerElastic },
+  'tilt': { title: 'What the part will come out as, with every uncertainty drawn, and what to measure first.', answer: answerTilt },
+  'hold': { title: 'Clamp and friction against cutter and drill, as ratios, and what was not computed.', answer: answerHold },
   'row': { title: 'Which pair in which vise of a row, so that all seats are as equal as they can be.', answer: answerRow },
   'paper': { title: 'Is it down: what strips of paper that pull out may mean.', answer: answerPaper },
   'table': { title: 'A part on bars under straps on a machine table.', answer: answerTable },

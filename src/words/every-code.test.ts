@@ -21,6 +21,7 @@ const noCodes = new Map<string, string>([
   ['guard-band', 'a decision rule'],
   ['not-proved', 'a verdict'],
   ['setup-many', 'a calculation'],
+  ['seat-elastic', 'a calculation'],
   ['first-start', 'the device that a new shop comes from'],
   ['yes-no', 'how a field lies in its column'],
 ])

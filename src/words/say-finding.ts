@@ -11,13 +11,14 @@ import { paperWords } from '#words/findings/paper.ts'
 import { rackWords } from '#words/findings/rack.ts'
 import { rackFileWords } from '#words/findings/rack-file.ts'
 import { rejectionWords } from '#words/findings/rejection.ts'
+import { seatWords } from '#words/findings/seat.ts'
 import { straightenWords } from '#words/findings/straighten.ts'
 import { tableWords } from '#words/findings/table.ts'
 import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
-  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...seatWords,
 }
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */

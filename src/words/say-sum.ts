@@ -5,6 +5,7 @@ import { keyWord } from '#words/key-words.ts'
 import { inspectSums } from '#words/sums/inspect.ts'
 import { rackSums } from '#words/sums/rack.ts'
 import { seatingSums } from '#words/sums/seating.ts'
+import { seatSums } from '#words/sums/seat.ts'
 import { setupSums } from '#words/sums/setup.ts'
 import { straightenSums } from '#words/sums/straighten.ts'
 import { termsFor } from '#words/terms.ts'
@@ -16,7 +17,7 @@ export type SumWords = { readonly title: string; readonly says: string | ((input
 /** One computed number, three ways: what it is, the formula in words, the same with the numbers in. */
 export type SaidSum = { readonly title: string; readonly inWords: string; readonly worked: string; readonly sources: readonly string[] }
 
-export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums, ...rackSums, ...straightenSums }
+export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums, ...rackSums, ...straightenSums, ...seatSums }
 
 export function saySum(sum: Sum, units: Units): SaidSum {
   const w = wordingFor(units), { name, value } = sum.result
@@ -59,6 +60,7 @@ const sumNames: { readonly [name: string]: string } = {
   windows: 'windows', step: 'step', bound: 'this many', served: 'setups served', setups: 'setups', gained: 'setups gained',
   lowestMm: 'lowest reading', highestMm: 'highest reading', faces: 'faces', cleanUpUm: 'clean-up', stepUm: 'step', newHeightMm: 'new height', cutting: 'cutting passes', sparkOut: 'spark-out',
   spanMm: 'span', pressedWidthMm: 'width', pressedDepthMm: 'depth of the section', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSetUm: 'wanted set', deltaYUm: 'depth at first yield', p: 'multiple', pyN: 'force at first yield', springbackUm: 'springback',
+  aUm: 'height at the corner', bUmPerMm: 'slope along', cUmPerMm: 'slope across', ways: 'ways', trials: 'trials', seed: 'seed', has: 'what there is', needed: 'what is asked for',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }
 

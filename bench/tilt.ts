@@ -1,0 +1,85 @@
+import { performance } from 'node:perf_hooks'
+import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { generatorFrom } from '#engine/numeric/generator.ts'
+import { seatOf } from '#engine/setup/seat/seat.ts'
+import { type TiltQuestion, tiltOf } from '#engine/setup/tilt/tilt.ts'
+import { batchTrials } from '#engine/setup/tilt/trials.ts'
+import type { BenchRow } from './bench-row.ts'
+
+const trials = 1_000_000, rounds = 5, most = 2.5
+
+/**
+ * The prediction of the tilt on 12 points beside drawing the same normals alone, that drawing beside Box–Muller on the
+ * engine's own Math.random, and the seat of a trial by itself. Each is the best of some rounds, in turn in one run.
+ */
+export function run(): Promise<BenchRow[]> {
+  const bars = twoBars(), columns = bars.sources.length, best = { tilt: Infinity, three: Infinity, draw: Infinity, boxMuller: Infinity, seat: Infinity }
+  const keep = (name: keyof typeof best, ms: number): void => { best[name] = Math.min(best[name], ms) }
+  for (let round = 0; round < rounds; round += 1) {
+    keep('draw', timed(() => drawAlone(columns)))
+    keep('tilt', timed(() => tiltOf(bars)))
+    keep('boxMuller', timed(() => boxMuller(columns)))
+    keep('three', timed(() => tiltOf(threeBars())))
+    keep('seat', timed(() => seatAlone(bars)) * (trials / seats))
+  }
+  const ns = (ms: number): string => `${((ms * 1e6) / trials).toFixed(0)} ns`
+  return Promise.resolve([
+    { name: 'tilt: 12 points on two bars, 10⁶ trials, beside its normals alone', figure: `${ns(best.tilt)} against ${ns(best.draw)} a trial`, target: `at most ${most} ×`, ratio: best.tilt / best.draw, met: best.tilt <= most * best.draw },
+    { name: 'tilt: the same normals, beside Box–Muller on Math.random', figure: `${ns(best.draw)} against ${ns(best.boxMuller)} a trial`, target: 'faster', ratio: best.boxMuller / best.draw, met: best.draw < best.boxMuller },
+    { name: 'tilt: 12 points on three bars', figure: `${ns(best.three)} a trial`, target: 'shown', ratio: best.three / best.draw, met: true },
+    { name: 'tilt: beside a whole seat for each trial', figure: `${ns(best.tilt)} against ${ns(best.seat)} a trial`, target: 'at least 50 times as fast', ratio: best.seat / best.tilt, met: best.seat >= 50 * best.tilt },
+  ])
+}
+
+const seats = 2000
+
+function timed(work: () => unknown): number {
+  const from = performance.now()
+  work()
+  return performance.now() - from
+}
+
+const twoBars = (): TiltQuestion => barsAt([4, 56], [5, 31, 57, 83, 109, 135])
+const threeBars = (): TiltQuestion => barsAt([4, 30, 56], [5, 48, 92, 135])
+
+/** Ground bars, each with an error of its own and one at each station. Invented. */
+function barsAt(ys: readonly number[], xs: readonly number[]): TiltQuestion {
+  const spots = ys.flatMap((yMm) => xs.map((xMm) => ({ xMm, yMm }))), ofBar = (b: number) => spots.map(({ yMm }) => (yMm === ys[b] ? 1 : 0))
+  return {
+    part: { lengthMm: 140, widthMm: 60, loadMm: [67, 28] }, spots, nominalUm: spots.map((_, i) => ((i * 7) % 5) / 4), jawSlopeUmPerMm: null, trials, seed: 1, toleranceUm: 5,
+    sources: [
+      ...ys.map((_, bar) => ({ by: { of: 'bar', bar } as const, spread: { dist: 'normal', sd: 0.8 } as const, onPoints: ofBar(bar), onSlope: 0, could: null })),
+      ...spots.map(({ yMm }, i) => ({ by: { of: 'bar', bar: ys.indexOf(yMm) } as const, spread: { dist: 'normal', sd: 0.4 } as const, onPoints: spots.map((_, k) => Number(k === i)), onSlope: 0, could: null })),
+    ],
+  }
+}
+
+function drawAlone(columns: number): number {
+  const generator = generatorFrom(1), draws = new Float64Array(columns * batchTrials)
+  for (let done = 0; done < trials; done += batchTrials) drawNormals(generator, draws)
+  return draws[0]!
+}
+
+function boxMuller(columns: number): number {
+  const draws = new Float64Array(columns * batchTrials)
+  for (let done = 0; done < trials; done += batchTrials) {
+    for (let k = 0; k < draws.length; k += 2) {
+      const radius = Math.sqrt(-2 * Math.log(1 - Math.random())), angle = 2 * Math.PI * Math.random()
+      draws[k] = radius * Math.cos(angle); draws[k + 1] = radius * Math.sin(angle)
+    }
+  }
+  return draws[0]!
+}
+
+/** The seat as it is worked out for one case, all ways to lie included. */
+function seatAlone({ part, spots, nominalUm, sources }: TiltQuestion): number {
+  const generator = generatorFrom(1), draws = new Float64Array(sources.length)
+  let sum = 0
+  for (let t = 0; t < seats; t += 1) {
+    drawNormals(generator, draws)
+    const points = spots.map((spot, i) => ({ ...spot, zUm: nominalUm[i]! + sources.reduce((um, { spread, onPoints }, s) => um + (spread.dist === 'normal' ? spread.sd * onPoints[i]! * draws[s]! : 0), 0) }))
+    const seat = seatOf({ part, points, jawSlopeUmPerMm: null })
+    if (seat.status === 'seated') sum += seat.tiltAlongUm
+  }
+  return sum
+}

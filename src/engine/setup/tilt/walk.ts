@@ -1,0 +1,41 @@
+import type { Pivots, Spot } from '#engine/setup/tilt/pivots.ts'
+
+/** µm. What a point may stick out above the plane before it counts: far below any reading, above rounding. */
+const unseenUm = 1e-9
+/** Far more than a walk ever takes; each step lifts the part. */
+const mostSteps = 100_000
+
+/**
+ * The seats of many trials on points anywhere: from triple to triple, at the first point that sticks out above the plane,
+ * until none does.
+ *
+ * @param heights  µm, trial by trial
+ */
+export function walkTrials(pivots: Pivots, spots: readonly Spot[], heights: Float64Array, trials: number, along: Float64Array, across: Float64Array): void {
+  const n = spots.length, xs = Float64Array.from(spots, ({ xMm }) => xMm), ys = Float64Array.from(spots, ({ yMm }) => yMm)
+  let { members, inA, inB, inC, next } = pivots, triple = 0
+  for (let t = 0; t < trials; t += 1) {
+    const row = t * n
+    let a = 0, b = 0, c = 0, i = 0, left = -1, steps = 0
+    while (left !== 0) {
+      if (left < 0) {
+        const m = 3 * triple, z0 = heights[row + members[m]!]!, z1 = heights[row + members[m + 1]!]!, z2 = heights[row + members[m + 2]!]!
+        a = inA[m]! * z0 + inA[m + 1]! * z1 + inA[m + 2]! * z2
+        b = inB[m]! * z0 + inB[m + 1]! * z1 + inB[m + 2]! * z2
+        c = inC[m]! * z0 + inC[m + 1]! * z1 + inC[m + 2]! * z2
+        left = n
+      }
+      left -= 1
+      if (a + b * xs[i]! + c * ys[i]! - heights[row + i]! < -unseenUm) {
+        const following = next[triple * n + i]!
+        if (following === -1) { triple = pivots.step(triple, i); ({ members, inA, inB, inC, next } = pivots) } else triple = following
+        left = -1
+        steps += 1
+        if (steps > mostSteps) throw new Error('the seat is not found')
+      }
+      i += 1
+      if (i === n) i = 0
+    }
+    along[t] = b; across[t] = c
+  }
+}

@@ -1,0 +1,24 @@
+import type { SumWords } from '#words/say-sum.ts'
+
+/** The sums of seat, prediction and clamp. */
+export const seatSums: { readonly [formula: string]: SumWords } = {
+  'height-under-load': { title: 'Height of the underside where it is pressed', says: '{aUm} + {bUmPerMm} × {xMm} + {cUmPerMm} × {yMm}' },
+  'tilt-along': { title: 'Out of level along', says: '{bUmPerMm} × {lengthMm}' },
+  'tilt-across': { title: 'Out of level across', says: '{cUmPerMm} × {widthMm}' },
+  'tilt-across-by-jaw': { title: 'Out of level across, as the fixed jaw holds it', says: '{cUmPerMm} × {widthMm}' },
+  'rock-along': { title: 'Rocks along', says: 'from the least to the largest tilt of {ways} ways to lie' },
+  'tilt-drawn-along': { title: 'Mean tilt along', says: 'mean of {trials} trials from seed {seed}' },
+  'tilt-drawn-across': { title: 'Mean tilt across', says: 'mean of {trials} trials from seed {seed}' },
+  'tilt-overall': { title: 'Out of parallel from corner to corner, in 95 of 100 cases', says: 'along and across together, in 95 of 100 of {trials} trials from seed {seed}' },
+  'tilt-chance': { title: 'Chance to keep the tolerance', says: 'trials of {trials} from seed {seed} within {toleranceUm}' },
+  'sinks-under-force': { title: 'Height of the underside where it is pressed', says: 'where springs and {forceN} balance, pressed at {xMm} and {yMm}' },
+  'closing-force': { title: 'Force that would close the gap, at most', says: 'least force under which every place carries and {gapUm} is gone' },
+  'hold-slip': { title: 'Slipping along the jaws', says: '{has} / {needed}' },
+  'hold-pull-up': { title: 'The cutter pulling the part up', says: '{has} / {needed}' },
+  'hold-tipping': { title: 'Tipping across the jaws', says: '{has} / {needed}' },
+  'hold-drill-torque': { title: 'The torque of the drill', says: '{has} / {needed}' },
+  'hold-drill-thrust': { title: 'The thrust of the drill', says: '{has} / {needed}' },
+  'hold-part-buckles': { title: 'The part bowing up between the jaws', says: '{has} / {needed}' },
+  'hold-part-bends': { title: 'The part bending between the bars', says: '{has} / {needed}' },
+  'hold-jaw-pressure': { title: 'The pressure of the jaws on the grip', says: '{has} / {needed}' },
+}
