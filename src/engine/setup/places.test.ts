@@ -168,3 +168,9 @@ test('lengths of half a kilometre and a thousand holes come to an end', () => {
   const found = placesOf(obstaclesOf(block(5e5, 1e6), list, wishes), [{ acrossMm: 1e4, lengthMm: 4e5 }, { acrossMm: 1e4, lengthMm: 123456 }])
   expect(['inboard', 'fouled', 'shifted', 'at the jaws']).toContain(found.status)
 })
+
+// t1 + t2 + gap is 1e-6 mm over the width: still exactly fitting, whatever rounding makes of the distance between the bars.
+test.each([12, 20, 43, 66.5])('two bars that just go under a part of %d stand at the jaws', (w) => {
+  const across = (w - 2) / 2 + 5e-7
+  expect(placesOf(obstaclesOf(block(w, 60), [], wishes), [{ acrossMm: across, lengthMm: 80 }, { acrossMm: across, lengthMm: 80 }]).status).toBe('at the jaws')
+})

@@ -27,7 +27,7 @@ export function placesOf(obstacles: Obstacles, bars: readonly BarInPlan[]): Plac
   if (travels === null) return { ...nowhere, status: 'bar-in-cut' }
   if (acrossMm === null) return { ...nowhere, status: bars.length === 1 ? 'in the middle' : 'at the jaws' }
   const found = bars.map((bar, k) => (bars.length === 1 ? placeInTheMiddle(obstacles, bar, travels[k]!) : placeAtJaw(obstacles, bar, travels[k]!, k === 1)))
-  const clear = found.every((place) => place !== null) && keepGap(bars, found, wishes.gapMm)
+  const clear = found.every((place) => place !== null) && keepGap(acrossMm, bars, found, wishes.gapMm)
   const places = clear ? found : bars.map((bar, k) => plainPlace(acrossMm, bars.length, k, bar, travels[k]!))
   return {
     status: clear ? worstMove(acrossMm, bars, places, travels) : 'fouled',
@@ -87,9 +87,12 @@ function placeInTheMiddle(obstacles: Obstacles, bar: BarInPlan, travel: Travel):
   return xMm === null ? null : { xMm, yMm }
 }
 
-/** Two bars keep their distance across, whatever their places along. */
-const keepGap = (bars: readonly BarInPlan[], [fixed, moving]: readonly Place[], gapMm: number): boolean =>
-  fixed === undefined || moving === undefined || moving.yMm - fixed.yMm - bars[0]!.acrossMm >= gapMm - touchMm
+/** Two bars keep their distance across, whatever their places along. At their jaws they do: the width was judged before. */
+function keepGap(partMm: number, bars: readonly BarInPlan[], [fixed, moving]: readonly Place[], gapMm: number): boolean {
+  if (fixed === undefined || moving === undefined) return true
+  const atJaws = fixed.yMm === wantedYMm(partMm, 2, 0, bars[0]!) && moving.yMm === wantedYMm(partMm, 2, 1, bars[1]!)
+  return atJaws || moving.yMm - fixed.yMm - bars[0]!.acrossMm >= gapMm - touchMm
+}
 
 /** The worse of the bars decides; moving across is worse than moving along. */
 function worstMove(partMm: number, bars: readonly BarInPlan[], places: readonly Place[], travels: readonly Travel[]): PlaceStatus {
