@@ -1,15 +1,16 @@
+import { resolve } from 'node:path'
 import { chromium, type Page } from '@playwright/test'
 import { startShop } from '../e2e/shop-process.ts'
 import type { BenchRow } from './bench-row.ts'
 
-const bars = 1000, slowed = 4, mostMs = 100
+const bars = 1000, slowed = 4, mostMs = 100, rounds = 4, leastTimedMs = 16
 
 /**
  * From a key to the redrawn setup, as the browser itself times it (Event Timing: from the key to the next paint), with
  * the CPU slowed four times and a rack of a thousand bars.
  */
 export async function run(): Promise<BenchRow[]> {
-  const shop = await startShop({ demo: true })
+  const shop = await startShop({ demo: true, main: resolve('dist/node/main.js') })
   const executablePath = process.env['PW_CHROMIUM']
   const browser = await chromium.launch({ ...(executablePath ? { executablePath } : {}), args: ['--disable-quic', '--disable-sync'] })
   try {
@@ -20,8 +21,7 @@ export async function run(): Promise<BenchRow[]> {
     const session = await page.context().newCDPSession(page)
     await session.send('Emulation.setCPUThrottlingRate', { rate: slowed })
     await type(page)
-    const times = await timed(page, () => type(page))
-    if (times.length < 50) throw new Error(`only ${times.length} keys were timed`)
+    const times = await timed(page, async () => { for (let round = 0; round < rounds; round += 1) await type(page) })
     const at = (share: number) => times[Math.min(times.length - 1, Math.floor(times.length * share))]!
     return [{
       name: `key to redrawn setup, ${bars} bars, CPU slowed ${slowed} ×`, figure: `median ${at(0.5)} ms, 95th percentile ${at(0.95)} ms of ${times.length} keys`,
@@ -33,31 +33,36 @@ export async function run(): Promise<BenchRow[]> {
   }
 }
 
+const typed: readonly (readonly [path: string, text: string])[] = [
+  ['height', '19.5'], ['offTop', '6.25'], ['between', '38.1'], ['along', '60.75'], ['height', '25.003'], ['offTop', '1 3/8'], ['offTop', '4,5'], ['between', '52'],
+]
+
 /** Types a part, number by number, as a hand does: digits, corrections, marks. */
 async function type(page: Page): Promise<void> {
-  const texts: readonly (readonly [path: string, text: string])[] = [['height', '19.5'], ['offTop', '6.25'], ['between', '38.1'], ['along', '60.75'], ['height', '25.003'], ['offTop', '1 3/8'], ['offTop', '4,5'], ['between', '52']]
-  for (const [path, text] of texts) {
+  for (const [path, text] of typed) {
     const input = page.locator(`[data-path="${path}"] input`)
     await input.focus()
-    await input.press('Control+A')
+    await input.evaluate((field) => { (field as HTMLInputElement).select() })
     await page.keyboard.type(text, { delay: 120 })
   }
 }
 
-/** How long each key took from its event to the paint after it, rising. */
+/** How long each key took from its event to the paint after it, rising. The browser reports none that took less than 16 ms: those count as 16. */
 async function timed(page: Page, act: () => Promise<void>): Promise<number[]> {
-  await page.evaluate(() => {
+  await page.evaluate((durationThreshold) => {
     const kept: number[] = []
     Object.assign(window, { keyTimes: kept })
     const observer = new PerformanceObserver((list) => {
-      // A key whose event took under 16 ms is not reported; the threshold is the least the browser allows.
       for (const entry of list.getEntries()) if (entry.name === 'keydown') kept.push(entry.duration)
     })
-    observer.observe({ type: 'event', durationThreshold: 16, buffered: false } as PerformanceObserverInit)
-  })
+    observer.observe({ type: 'event', durationThreshold, buffered: false } as PerformanceObserverInit)
+  }, leastTimedMs)
   await act()
   await page.waitForTimeout(500)
-  return (await page.evaluate(() => (window as unknown as { keyTimes: number[] }).keyTimes)).sort((a, b) => a - b)
+  const reported = await page.evaluate(() => (window as unknown as { keyTimes: number[] }).keyTimes)
+  const keys = rounds * typed.reduce((sum, [, text]) => sum + text.length, 0)
+  if (reported.length < keys / 2 || reported.length > keys) throw new Error(`${reported.length} of ${keys} keys were timed`)
+  return [...Array<number>(keys - reported.length).fill(leastTimedMs), ...reported].sort((a, b) => a - b)
 }
 
 /** A thousand bars in pairs, heights half a millimetre apart, eight thicknesses. */

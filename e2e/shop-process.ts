@@ -4,7 +4,7 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 
-const main = resolve(import.meta.dirname, '../dist/node/main.js')
+const builtServer = resolve(import.meta.dirname, '../dist/node/main.js')
 
 /** A server of our own over a data folder of our own, as `npm start` starts it. */
 export type ShopProcess = {
@@ -20,8 +20,8 @@ export type ShopProcess = {
   clear(): Promise<void>
 }
 
-/** Starts the built server on a free port over a new folder; resolves once it answers. */
-export async function startShop({ demo }: { readonly demo: boolean }): Promise<ShopProcess> {
+/** Starts the built server on a free port over a new folder; resolves once it answers. `main`: the server, where this file is itself bundled. */
+export async function startShop({ demo, main = builtServer }: { readonly demo: boolean; readonly main?: string }): Promise<ShopProcess> {
   const port = await freePort()
   const dataFolder = await mkdtemp(join(tmpdir(), 'twinrest-'))
   const url = `http://127.0.0.1:${port}`
