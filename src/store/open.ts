@@ -11,18 +11,21 @@ import type { Store } from '#store/store.ts'
 
 export const databaseFile = 'shop.sqlite'
 
+/** SQLite itself waits with the whole program: long at the start, then hardly; writers wait in `ImmediateDialect`. */
+const patienceAtStartMs = 5000, pauseMs = 50
+
 /**
  * Opens the database of a data folder and brings it up to date; makes folder and database where there are none.
  *
  * @param folder  the data folder, or `:memory:` for a database that ends with the process
- * @throws Refusal `data-folder-not-writable`, `database-damaged`, `database-not-ours`, `database-newer-than-program`; the file is then as it was
+ * @throws Refusal `data-folder-not-writable`, `database-damaged`, `database-not-ours`, `database-newer-than-program`, `database-busy`; the file is then as it was
  */
 export async function openStore(folder: string): Promise<Store> {
   const file = folder === ':memory:' ? folder : fileIn(folder)
   const raw = open(file, folder)
   try {
     examine(raw, file)
-    for (const setting of ['journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON', 'trusted_schema = OFF']) raw.pragma(setting)
+    for (const setting of ['journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON', 'trusted_schema = OFF', `busy_timeout = ${pauseMs}`]) raw.pragma(setting)
     const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: keepingStatements(raw) }) })
     const { error } = await new Migrator({ db, provider: { getMigrations: async () => ({ ...migrations }) } }).migrateToLatest()
     if (error) throw error
@@ -41,7 +44,9 @@ function fileIn(folder: string): string {
   try {
     makeFolder(resolve(folder))
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK)
-    return join(folder, databaseFile)
+    const file = join(folder, databaseFile)
+    if (existsSync(file)) accessSync(file, constants.R_OK | constants.W_OK)
+    return file
   } catch (error) {
     throw notWritable(folder, error)
   }
@@ -60,7 +65,7 @@ function makeFolder(folder: string): void {
 
 function open(file: string, folder: string): Database.Database {
   try {
-    return new Database(file, { timeout: 5000 })
+    return new Database(file, { timeout: patienceAtStartMs })
   } catch (error) {
     throw refusalFrom(error, file, folder)
   }

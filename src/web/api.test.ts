@@ -26,6 +26,7 @@ test.each([
   ['no network', async () => { throw new TypeError('fetch failed') }],
   ['a page of something else in its place', async () => new Response('<html>')],
   ['an error page of something else', async () => new Response('<html>', { status: 502 })],
+  ['a server that waits for another program', async () => Response.json({ refused: 'database-busy', facts: {} }, { status: 503 })],
   ['an answer that breaks off', async () => new Response(new ReadableStream({ start: (stream) => stream.error(new Error('gone')) }))],
 ])('%s is being away', async (_name, answer) => {
   server(answer)

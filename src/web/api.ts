@@ -13,11 +13,13 @@ export class Fault extends Error {
 }
 
 const longestMs = 20_000
+/** Another program writes into the shop: nothing was refused, it is to be sent again. */
+const busy = 503
 
 /**
  * Asks the shop's server for data.
  *
- * @throws Refusal as the server worded it; `Away` where nothing of ours answers within 20 s; `Fault`
+ * @throws Refusal as the server worded it; `Away` where nothing of ours answers within 20 s, or is too busy to; `Fault`
  */
 export async function ask<T>(path: string, body?: unknown): Promise<T> {
   return jsonIn(await askText(path, body)) as T
@@ -25,16 +27,17 @@ export async function ask<T>(path: string, body?: unknown): Promise<T> {
 
 /** The same for a text as it stands, such as the rack as CSV. */
 export async function askText(path: string, body?: unknown): Promise<string> {
-  const { ok, text } = await answerOf(path, body)
+  const { ok, isBusy, text } = await answerOf(path, body)
   if (ok) return text
+  if (isBusy) throw new Away('another program writes into the shop')
   throw troubleOf(jsonIn(text))
 }
 
-async function answerOf(path: string, body: unknown): Promise<{ readonly ok: boolean; readonly text: string }> {
+async function answerOf(path: string, body: unknown): Promise<{ readonly ok: boolean; readonly isBusy: boolean; readonly text: string }> {
   const request: RequestInit = body === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
   try {
     const answer = await fetch(path, { ...request, signal: AbortSignal.timeout(longestMs) })
-    return { ok: answer.ok, text: await answer.text() }
+    return { ok: answer.ok, isBusy: answer.status === busy, text: await answer.text() }
   } catch (cause) { throw new Away(path, { cause }) }
 }
 
