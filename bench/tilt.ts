@@ -1,4 +1,4 @@
-import { performance } from 'node:perf_hooks'
+import { cpuUsage } from 'node:process'
 import { drawNormals } from '#engine/numeric/draw-normals.ts'
 import { generatorFrom } from '#engine/numeric/generator.ts'
 import { seatOf } from '#engine/setup/seat/seat.ts'
@@ -10,7 +10,8 @@ const trials = 1_000_000, rounds = 5, most = 2.5
 
 /**
  * The prediction of the tilt on 12 points beside drawing the same normals alone, that drawing beside Box–Muller on the
- * engine's own Math.random, and the seat of a trial by itself. Each is the best of some rounds, in turn in one run.
+ * engine's own Math.random, and the seat of a trial by itself. Each is the best of some rounds, in turn in one run, in time
+ * of the processor: the figures are for one core, whoever else is at work.
  */
 export function run(): Promise<BenchRow[]> {
   const bars = twoBars(), columns = bars.sources.length, best = { tilt: Infinity, three: Infinity, draw: Infinity, boxMuller: Infinity, seat: Infinity }
@@ -34,9 +35,10 @@ export function run(): Promise<BenchRow[]> {
 const seats = 2000
 
 function timed(work: () => unknown): number {
-  const from = performance.now()
+  const from = cpuUsage()
   work()
-  return performance.now() - from
+  const { user, system } = cpuUsage(from)
+  return (user + system) / 1000
 }
 
 const twoBars = (): TiltQuestion => barsAt([4, 56], [5, 31, 57, 83, 109, 135])

@@ -41,7 +41,7 @@ function nameOf(name: string, units: Units): string {
 
 /** Names that only sums use; the rest are the names of the fields. */
 const sumNames: { readonly [name: string]: string } = {
-  heightMm: 'part height', depthMm: 'depth of the cut', gripMm: 'grip asked for',
+  heightMm: 'part height', depthMm: 'depth of the cut', gripMm: 'grip',
   lowMm: 'lowest seat', highMm: 'highest seat', widthMm: 'width of the window', advisedHighMm: 'highest advised seat', gripWishMm: 'grip asked for',
   maxSeatMmByGrip: 'highest seat by stick-out for the grip', maxSeatMmByThickness: 'highest seat by stick-out for the width',
   cutterOverJawMm: 'lowest seat for the cutter', drillTipMm: 'lowest seat for the drill', throughCutMm: 'lowest seat for the cut', reachBelowMm: 'furthest reach below the part',
@@ -60,7 +60,7 @@ const sumNames: { readonly [name: string]: string } = {
   windows: 'windows', step: 'step', bound: 'this many', served: 'setups served', setups: 'setups', gained: 'setups gained',
   lowestMm: 'lowest reading', highestMm: 'highest reading', faces: 'faces', cleanUpUm: 'clean-up', stepUm: 'step', newHeightMm: 'new height', cutting: 'cutting passes', sparkOut: 'spark-out',
   spanMm: 'span', pressedWidthMm: 'width', pressedDepthMm: 'depth of the section', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSetUm: 'wanted set', deltaYUm: 'depth at first yield', p: 'multiple', pyN: 'force at first yield', springbackUm: 'springback',
-  aUm: 'height at the corner', bUmPerMm: 'slope along', cUmPerMm: 'slope across', ways: 'ways', trials: 'trials', seed: 'seed', has: 'what there is', needed: 'what is asked for',
+  aUm: 'height at the corner', bUmPerMm: 'slope along', cUmPerMm: 'slope across', ways: 'how many', trials: 'how many', seed: 'as given', partLengthMm: 'length of the part', partWidthMm: 'width of the part', forceN: 'the force', gapUm: 'the gap', has: 'what there is', needed: 'what is asked for',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }
 

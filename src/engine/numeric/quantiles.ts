@@ -31,8 +31,8 @@ export function quantilesOf(values: Float64Array, shares: readonly number[], ofS
 /** Bins of negative values come before those of positive ones, the bin nearest to 0 in the middle. */
 function binFor(value: number, perUnit: number): number {
   const bin = (Math.abs(value) * perUnit) | 0
-  // a product with 0 or 1 in place of a branch: the sign of a random value cannot be foreseen
-  return bins + bin - Number(value < 0) * (2 * bin + 1)
+  // −1 − bin where the value is negative, without a branch: the sign of a random value cannot be foreseen
+  return bins + (bin ^ -Number(value < 0))
 }
 
 /** How many values come before each bin; last, how many there are. */

@@ -9,7 +9,7 @@ export const seatWords: { readonly [code: string]: Say } = {
   'seat-rocks': (facts, w) => `The part rocks: by ${w.micrometres(facts.alongUm)} along and ${w.micrometres(facts.acrossUm)} across, as it is pressed. Turn or exchange the bars, or take a pair that matches better.`,
   'rocks-elsewhere': () => 'Pressed in another place it would lie another way: tap it down where it will be cut.',
   'bar-loose': (facts, w) => `Bar ${order(facts.bar)} does not carry: ${w.micrometres(facts.gapUm)} is left over it at least. It pulls out and can walk into the cutter: hold it with a spring or take it out.`,
-  'corner-loose': (facts, w) => `Loose at the corner ${cornerText(facts.corner, w)}: ${w.micrometres(facts.gapUm)}.`,
+  'corner-loose': (facts, w) => `Loose ${cornerText(facts.corner, w)}: ${w.micrometres(facts.gapUm)}.`,
   'tilt-within-tolerance': (facts, w) => `From corner to corner the part lies ${w.micrometres(facts.overallUm)} out of level, within the ${w.micrometres(facts.toleranceUm)} asked for, if the heights are right.`,
   'tilt-beyond-tolerance': (facts, w) => `From corner to corner the part lies ${w.micrometres(facts.overallUm)} out of level; ${w.micrometres(facts.toleranceUm)} was asked for.`,
   'cannot-tell-which-bar': (facts, w) => `Nobody can tell which bar will be loose: the bars differ by ${w.micrometres(facts.differenceUm)}, and what the jaws do comes to ${w.micrometres(facts.jawsUm)}. The side of the ${w.movingJaw} is the usual one; try with paper.`,
@@ -56,7 +56,7 @@ function contributorText(facts: Facts): string {
 
 function cornerText(corner: unknown, w: Wording): string {
   const [jaw, end] = String(corner).split('-')
-  return `at the ${jaw === 'fixed' ? 'fixed jaw' : w.movingJaw}, ${end === 'left' ? 'left' : 'right'}`
+  return `at the ${jaw === 'fixed' ? 'fixed jaw' : w.movingJaw}, ${end === 'left' ? 'left' : 'right'} end`
 }
 
 const order = (index: unknown): string => (typeof index === 'number' ? String(index + 1) : '?')

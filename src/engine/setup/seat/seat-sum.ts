@@ -16,7 +16,7 @@ export function seatSum({ part, jawSlopeUmPerMm }: SeatQuestion, seat: Seat): re
 
 function tiltSums({ plane }: WayToLie, tilt: Tilt, { lengthMm, widthMm }: SeatQuestion['part'], jawSlopeUmPerMm: number | null): readonly Sum[] {
   return [
-    { formula: 'tilt-along', result: { name: 'tiltAlongUm', value: tilt.tiltAlongUm }, inputs: { bUmPerMm: plane.bUmPerMm, lengthMm }, sources: ['SEAT-MODEL'] },
-    { formula: jawSlopeUmPerMm === null ? 'tilt-across' : 'tilt-across-by-jaw', result: { name: 'tiltAcrossUm', value: tilt.tiltAcrossUm }, inputs: { cUmPerMm: plane.cUmPerMm, widthMm }, sources: ['SEAT-MODEL'] },
+    { formula: 'tilt-along', result: { name: 'tiltAlongUm', value: tilt.tiltAlongUm }, inputs: { bUmPerMm: plane.bUmPerMm, partLengthMm: lengthMm }, sources: ['SEAT-MODEL'] },
+    { formula: jawSlopeUmPerMm === null ? 'tilt-across' : 'tilt-across-by-jaw', result: { name: 'tiltAcrossUm', value: tilt.tiltAcrossUm }, inputs: { cUmPerMm: plane.cUmPerMm, partWidthMm: widthMm }, sources: ['SEAT-MODEL'] },
   ]
 }
