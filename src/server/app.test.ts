@@ -142,6 +142,9 @@ describe('what devices bring', () => {
     ['nothing', '', 400, 'not-json'],
     ['a prototype key', '[{"__proto__": {"id": "c-1"}, "constructor": {}}]', 422, 'field-missing'],
     ['a prototype key beside a good change', JSON.stringify([slot('s1', 'B4')]).replace('{', '{"__proto__": {"polluted": true}, '), 422, 'unknown-key'],
+    ['half a character', JSON.stringify([slot('s1', 'B4\ud83d')]), 422, 'letter-cut'],
+    ['half a character in a key', '[{"\\udc00": 1}]', 422, 'letter-cut'],
+    ['100 000 lists in lists', `[${JSON.stringify(slot('s1', 'B4')).replace('"B4"', `${'['.repeat(100_000)}${']'.repeat(100_000)}`)}]`, 422, 'too-deep'],
     ['a body of 10 MB', `[${' '.repeat(10 * 1024 * 1024)}]`, 413, 'body-too-large'],
   ])('refuses %s', async (_what, body, status, code) => {
     expect(await post('/api/changes', body)).toEqual(refused(status, code))

@@ -3,6 +3,7 @@ import type { Context, Hono } from 'hono'
 import { readAs } from '#model/read-as.ts'
 import { Refusal } from '#model/refusal.ts'
 import { mostBytesFor } from '#server/guard.ts'
+import { jsonBody } from '#server/json-body.ts'
 
 /** One door of the interface, as it is described. */
 export type Door<Body = unknown> = {
@@ -33,9 +34,5 @@ export function openRoute<Body = undefined>({ app, opened }: Doors, door: Door<B
 async function jsonOf(c: Context): Promise<unknown> {
   const text = await c.req.text(), mostBytes = mostBytesFor(c.req.path)
   if (text.length > mostBytes) throw new Refusal('body-too-large', { mostBytes })
-  try {
-    return JSON.parse(text)
-  } catch {
-    throw new Refusal('not-json')
-  }
+  return jsonBody(text)
 }

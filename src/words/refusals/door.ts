@@ -3,6 +3,8 @@ import type { Say } from '#words/wording.ts'
 /** What is amiss before anything is asked: the request, the command, the place it is run in. */
 export const doorRefusals: { readonly [code: string]: Say } = {
   'not-json': (facts, w) => `${typeof facts.file === 'string' ? `${w.text(facts.file)} is` : 'This is'} not JSON${typeof facts.where === 'string' ? `: ${w.text(facts.where)}` : ''}; check brackets, commas and quotes.`,
+  'too-deep': (facts, w) => `The request holds lists in lists deeper than ${w.number(facts.needed)} levels; send it flatter.`,
+  'letter-cut': () => 'A text in the request holds half a character; send whole ones.',
   'json-needed': () => 'Send JSON, with the content type application/json.',
   'unknown-calculation': (facts, w) => `There is no calculation named '${w.text(facts.given)}'; known are ${w.text(facts.needed)}.`,
   'unknown-path': (facts, w) => `There is nothing at ${w.text(facts.given)}.`,
