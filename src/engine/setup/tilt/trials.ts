@@ -17,7 +17,8 @@ export function* slopesOf(question: TiltQuestion, loads: Loads, along: Float64Ar
   const drawn = sources.filter(({ spread }) => spread.dist !== 'none').toSorted((a, b) => Number(a.spread.dist !== 'normal') - Number(b.spread.dist !== 'normal'))
   const draws = new Float64Array(drawn.length * batchTrials), normals = drawn.filter(({ spread }) => spread.dist === 'normal').length * batchTrials
   const settle = loads.map((load) => settleOn(question, load)), slopeMix = mixOf(jawSlopeUmPerMm ?? 0, drawn, ({ onSlope }) => onSlope)
-  const mixes = question.nominalUm.map((um, i) => mixOf(um, drawn, ({ onPoints }) => onPoints[i]!))
+  // a common height tilts nothing and costs digits
+  const mixes = question.nominalUm.map((um, i) => mixOf(um - question.nominalUm[0]!, drawn, ({ onPoints }) => onPoints[i]!))
   const heights = new Float64Array(n * batchTrials + 1), tilts = new Float64Array(batchTrials)
   for (let done = 0, batch = 0; done < trials; batch += 1) {
     drawNormals(generator, draws.subarray(0, normals))

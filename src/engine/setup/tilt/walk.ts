@@ -2,8 +2,10 @@ import type { Pivots, Spot } from '#engine/setup/tilt/pivots.ts'
 
 /** µm. What a point may stick out above the plane before it counts: far below any reading, above rounding. */
 const unseenUm = 1e-9
-/** Far more than a walk ever takes; each step lifts the part. */
-const mostSteps = 100_000
+/** A walk this long goes in a circle, among planes that only rounding tells apart: what counts is then ten times as much. */
+const longWalk = 256
+/** µm. Rounding never comes to as much. */
+const mostUnseenUm = 1e-3
 
 /**
  * The seats of many trials on points anywhere: from triple to triple, at the first point that sticks out above the plane,
@@ -16,7 +18,7 @@ export function walkTrials(pivots: Pivots, spots: readonly Spot[], heights: Floa
   let { members, inA, inB, inC, next } = pivots, triple = 0
   for (let t = 0; t < trials; t += 1) {
     const row = t * n
-    let a = 0, b = 0, c = 0, i = 0, left = -1, steps = 0
+    let a = 0, b = 0, c = 0, i = 0, left = -1, steps = 0, unseen = unseenUm
     while (left !== 0) {
       if (left < 0) {
         const m = 3 * triple, z0 = heights[row + members[m]!]!, z1 = heights[row + members[m + 1]!]!, z2 = heights[row + members[m + 2]!]!
@@ -26,12 +28,13 @@ export function walkTrials(pivots: Pivots, spots: readonly Spot[], heights: Floa
         left = n
       }
       left -= 1
-      if (a + b * xs[i]! + c * ys[i]! - heights[row + i]! < -unseenUm) {
+      if (a + b * xs[i]! + c * ys[i]! - heights[row + i]! < -unseen) {
         const following = next[triple * n + i]!
         if (following === -1) { triple = pivots.step(triple, i); ({ members, inA, inB, inC, next } = pivots) } else triple = following
         left = -1
         steps += 1
-        if (steps > mostSteps) throw new Error('the seat is not found')
+        if (steps % longWalk === 0) unseen *= 10
+        if (unseen > mostUnseenUm) throw new Error('the seat is not found')
       }
       i += 1
       if (i === n) i = 0
