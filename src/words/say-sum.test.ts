@@ -13,8 +13,13 @@ describe('how a number came about, in words', () => {
       worked: '45 + 6 + 1 − 19 = 33 mm',
       sources: ['SETUP-RULES'],
     })
-    expect(saySum(sum('high-grip', 'highMm', 31.75, { jawHeightMm: 44.45, gripMm: 12.7 }), { length: 'in', decimalMark: '.', words: 'US' }).worked).toBe('1 3/4 − 1/2 = 1 1/4 in')
+    expect(saySum(sum('high-grip', 'highMm', 31.75, { jawHeightMm: 44.45, gripWishMm: 12.7 }), { length: 'in', decimalMark: '.', words: 'US' }).worked).toBe('1 3/4 − 1/2 = 1 1/4 in')
     expect(saySum(sum('tip-drill', 'tipMm', 4.806885, { diameterMm: 16, pointAngleDeg: 118 }), { length: 'mm', decimalMark: ',', words: 'UK' }).worked).toBe('16 / 2 / tan(118° / 2) = 4,807 mm')
+  })
+
+  it('tells the grip there is from the grip asked for', () => {
+    expect(saySum(sum('stick-out-per-grip', 'stickOutPerGrip', 0.9, { stickOutMm: 9, gripMm: 10 }), plainUnits).inWords).toBe('above the jaws / grip')
+    expect(saySum(sum('high-grip', 'highMm', 37.2, { jawHeightMm: 45, gripWishMm: 7.8 }), plainUnits).inWords).toBe('jaw height − grip asked for')
   })
 
   it('leaves out what was not there, and a sum that only hands a number on', () => {
@@ -24,6 +29,6 @@ describe('how a number came about, in words', () => {
   })
 
   it('shows a formula it has no words for by what went in', () => {
-    expect(saySum(sum('from-a-newer-engine', 'gripMm', 5, { jawHeightMm: 45 }), plainUnits)).toMatchObject({ title: 'Grip asked for', worked: '45 = 5 mm' })
+    expect(saySum(sum('from-a-newer-engine', 'gripMm', 5, { jawHeightMm: 45 }), plainUnits)).toMatchObject({ title: 'Grip', worked: '45 = 5 mm' })
   })
 })

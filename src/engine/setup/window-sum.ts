@@ -15,7 +15,7 @@ export function sumOfWindow(question: WindowQuestion, window: Window): readonly 
     ...(round || wishes.gripMm !== 'auto' ? [] : [sum('grip-auto', 'gripWishMm', gripWishMm, { heightMm, depthMm: deepestOverJawMm(question.cuts) ?? 0 }, rulesSources)]),
     round
       ? sum('high-contact-line', 'highMm', highMm, { jawHeightMm: gripJawMm, gripLineMm: wishes.gripLineMm, diameterMm: heightMm }, geometrySources)
-      : sum('high-grip', 'highMm', highMm, { jawHeightMm: gripJawMm, gripMm: gripWishMm }, rulesSources),
+      : sum('high-grip', 'highMm', highMm, { jawHeightMm: gripJawMm, gripWishMm }, rulesSources),
     sum('width', 'widthMm', window.widthMm, { lowMm, highMm }, rulesSources),
     ...(maxSeatMmByGrip === null ? [] : [sum('stick-out-by-grip', 'maxSeatMmByGrip', maxSeatMmByGrip, { jawHeightMm: gripJawMm, heightMm, stickOutPerGrip: wishes.stickOutPerGrip }, rulesSources)]),
     ...(maxSeatMmByThickness === null ? [] : [sum('stick-out-by-thickness', 'maxSeatMmByThickness', maxSeatMmByThickness,

@@ -11,7 +11,7 @@ export const setupSums: { readonly [formula: string]: SumWords } = {
   'low-through-cut': { title: 'Lowest seat, for the cut that comes out below', says: '{runThroughMm} + {bedAirMm}' },
   'low-bed': { title: 'Lowest seat: the bed', says: '{bedMm}' },
   'grip-auto': { title: 'Grip asked for', says: 'the lesser of 10 mm and 0.6 × ({heightMm} − {depthMm})' },
-  'high-grip': { title: 'Highest seat, for the grip', says: '{jawHeightMm} − {gripMm}' },
+  'high-grip': { title: 'Highest seat, for the grip', says: '{jawHeightMm} − {gripWishMm}' },
   'high-contact-line': { title: 'Highest seat, for the line where the jaw touches', says: '{jawHeightMm} − {gripLineMm} − {diameterMm} / 2' },
   'width': { title: 'Width of the window', says: '{highMm} − {lowMm}' },
   'stick-out-by-grip': { title: 'Highest seat by stick-out for the grip', says: '{jawHeightMm} − {heightMm} / (1 + {stickOutPerGrip})' },
