@@ -3,7 +3,7 @@ import { counted, type Say } from '#words/wording.ts'
 
 /** What to know about one choice before using it. */
 export const choiceWords: { readonly [code: string]: Say } = {
-  'hole-outside-base': (facts) => `${counted('The hole of cut', 'The holes of cuts', facts.holes)} ${many(facts.holes) ? 'lie' : 'lies'} outside what the bars carry: the part may tip under the drill. Hold it down, or put a bar nearer.`,
+  'hole-outside-base': (facts) => `${counted('Hole', 'Holes', facts.holes)} ${many(facts.holes) ? 'lie' : 'lies'} outside what the bars carry: the part may tip under the drill. Hold it down, or put a bar nearer.`,
   'bar-far-from-middle': (facts, w) => `${w.bars(facts.bars)} ${many(facts.bars) ? 'stand' : 'stands'} far from the middle of the part: see that it does not tip when it is tightened.`,
   'stick-out-per-grip': (facts, w) => `${w.length(facts.stickOutMm)} stands above the jaws on ${w.length(facts.gripMm)} of grip, more than ${w.number(facts.limit)} to 1: take light cuts or a lower pair.`,
   'stick-out-per-thickness': (facts, w) => `${w.length(facts.stickOutMm)} stands above the jaws, more than ${w.number(facts.limit)} times what is between them: take light cuts or a lower pair.`,
