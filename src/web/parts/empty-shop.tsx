@@ -19,9 +19,9 @@ export function EmptyShop({ lacks }: { readonly lacks: 'vises' | 'bars' | 'both'
     <section className="empty">
       <h2>{lacks === 'vises' ? `First a ${vise}` : lacks === 'bars' ? 'First some bars' : 'An empty shop'}</h2>
       <ol className="steps">
-        {lacks === 'bars' ? null : <li><Link to="/shop/vise/new">Add a {vise}</Link>: the height of its jaws above the bed, and how far it opens.</li>}
-        {lacks === 'vises' ? null : <li><Link to="/rack/new">Add the bars you have</Link>, or <Link to="/rack/import">bring them in from a list</Link> (CSV).</li>}
-        <li>Then <Link to="/setup">set up</Link>: give the height of a part and what comes off its top, and see which pair carries it.</li>
+        {lacks === 'bars' ? null : <li><p>The {vise}: the height of its jaws above the bed, and how far it opens.</p><div className="actions"><Link to="/shop/vise/new" className="action main">Add a {vise}</Link></div></li>}
+        {lacks === 'vises' ? null : <li><p>The bars: height, thickness and length of each pair.</p><div className="actions"><Link to="/rack/new" className={lacks === 'bars' ? 'action main' : 'action'}>Add the bars you have</Link><Link to="/rack/import" className="action">Bring them in from a list (CSV)</Link></div></li>}
+        <li><p>Then Set up asks for the height of a part and what comes off its top, and says which pair carries it.</p></li>
       </ol>
       <p>To look around first, load the demo shop: invented {vise}s, bars and parts that you can play with.</p>
       <div className="actions"><button type="button" className="action" disabled={loading} onClick={() => void load()}>{loading ? 'Loading the demo shop' : 'Load the demo shop'}</button></div>

@@ -10,6 +10,7 @@ import { ask, Away } from '#web/api.ts'
 import { deviceNow } from '#web/device.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { Link } from '#web/parts/link.tsx'
+import { newId } from '#web/new-id.ts'
 import { textOfFile } from '#web/rack/csv-file.ts'
 import { go } from '#web/router.ts'
 import { refresh } from '#web/shop-store.ts'
@@ -27,17 +28,19 @@ export function ImportBars() {
   const units = useUnits(), id = useId()
   const [csv, setCsv] = useState(''), [unit, setUnit] = useState<LengthUnit>(units.length), [oldText, setOldText] = useState(false)
   const [looked, setLooked] = useState<Looked | null>(null), [busy, setBusy] = useState(false)
-  const change = (text: string, old = false) => { setCsv(text); setOldText(old); setLooked(null) }
+  const [fileId, setFileId] = useState(newId)
+  const change = (text: string, old = false) => { setCsv(text); setOldText(old); setLooked(null); setFileId(newId) }
   const open = (event: ChangeEvent<HTMLInputElement>) => {
     const file = event.target.files?.[0]
     if (file) void file.arrayBuffer().then((bytes) => { const read = textOfFile(new Uint8Array(bytes)); change(read.text, read.oldText) })
   }
   const look = async (dryRun: boolean) => {
     setBusy(true)
-    const answer = await sent({ csv, unit, dryRun, person: deviceNow().person?.initials ?? '' }, units)
+    const answer = await sent({ id: fileId, csv, unit, dryRun, person: deviceNow().person?.initials ?? '' }, units)
     setLooked(answer)
     setBusy(false)
-    if (!dryRun && answer.came === 'fits') { await refresh(); go('/rack') }
+    // Also where it was only looked through: it came in before, and the answer was lost.
+    if (answer.came === 'fits' && !answer.will.dryRun) { await refresh(); go('/rack') }
   }
   return (
     <div className="side-page">
@@ -47,7 +50,7 @@ export function ImportBars() {
       <div className="file-field"><label htmlFor={`${id}-file`}>A file</label><input id={`${id}-file`} type="file" accept=".csv,.txt,text/csv,text/plain" onChange={open} /></div>
       <div className="paste-field"><label htmlFor={`${id}-text`}>or its lines, pasted</label><textarea id={`${id}-text`} rows={8} spellCheck={false} value={csv} placeholder={example} onChange={(event) => change(event.target.value)} /></div>
       {oldText ? <p className="status">The file is in an old Western encoding and was read as such; see that names look right.</p> : null}
-      <Choice label="Numbers without a unit are in" value={unit} onChange={(next) => { setUnit(next); setLooked(null) }} options={[{ value: 'mm', label: 'mm' }, { value: 'in', label: 'inch' }]} />
+      <Choice label="Numbers without a unit are in" value={unit} onChange={(next) => { setUnit(next); setLooked(null); setFileId(newId) }} options={[{ value: 'mm', label: 'mm' }, { value: 'in', label: 'inch' }]} />
       <Outcome looked={looked} units={units} />
       <div className="side-actions">
         {looked?.came === 'fits'
@@ -59,13 +62,16 @@ export function ImportBars() {
   )
 }
 
+/** What came of looking is below the file: it is brought into view. */
+const intoView = (element: HTMLElement | null) => element?.scrollIntoView({ block: 'nearest' })
+
 function Outcome({ looked, units }: { readonly looked: Looked | null; readonly units: Units }) {
   if (looked === null) return null
-  if (looked.came === 'refused') return <p className="status status--danger" role="alert">{looked.said}</p>
+  if (looked.came === 'refused') return <p className="status status--danger" role="alert" ref={intoView}>{looked.said}</p>
   if (looked.came === 'fits') {
     const { bars, mates, newSlots, lowestMm, highestMm, notes } = looked.will
     return (
-      <div className="boxed" role="alert">
+      <div className="boxed" role="alert" ref={intoView}>
         <p><strong>{bars === 1 ? '1 bar' : `${bars} bars`}</strong>, {wordLength(lowestMm, units)} to {wordLength(highestMm, units)} {units.length} high, {mates === 1 ? '1 group' : `${mates} groups`} of mates{newSlots.length > 0 ? <>, new slots: <span className="name-text">{newSlots.slice(0, 20).join(', ')}{newSlots.length > 20 ? ' …' : ''}</span></> : null}.</p>
         {notes.map((note) => <p key={note.code}>{sayFinding(note, units)}</p>)}
         <p className="small">Nothing is in yet. They will stand as “look first”, their sizes as marked.</p>
@@ -74,7 +80,7 @@ function Outcome({ looked, units }: { readonly looked: Looked | null; readonly u
   }
   const { complaints, count } = looked
   return (
-    <div className="boxed" role="alert">
+    <div className="boxed" role="alert" ref={intoView}>
       <p className="status--danger">Nothing was brought in: {count === 1 ? 'one thing is' : `${count} things are`} to be put right in the file.</p>
       <ol className="rows complaints">
         {complaints.map((complaint, at) => (
@@ -86,7 +92,7 @@ function Outcome({ looked, units }: { readonly looked: Looked | null; readonly u
   )
 }
 
-async function sent(body: { readonly csv: string; readonly unit: LengthUnit; readonly dryRun: boolean; readonly person: string }, units: Units): Promise<Looked> {
+async function sent(body: { readonly id: string; readonly csv: string; readonly unit: LengthUnit; readonly dryRun: boolean; readonly person: string }, units: Units): Promise<Looked> {
   try { return { came: 'fits', will: await ask<RackImport>('/api/rack/import', body) } } catch (error) {
     if (error instanceof Refusal && error.code === 'csv-not-imported') {
       return { came: 'complaints', complaints: error.facts['complaints'] as unknown as readonly Complaint[], count: Number(error.facts['count']) }
