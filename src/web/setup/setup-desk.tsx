@@ -14,7 +14,7 @@ import { lastViseId } from '#web/setup/state/same-again.ts'
 import { formToAsk } from '#web/setup/state/setup-state.ts'
 import { useUnserved } from '#web/setup/use-unserved.ts'
 import { type Bench, benchFrom } from '#web/setup/view/bench.ts'
-import { pictureFrom } from '#web/setup/view/picture-from.ts'
+import { pictureFrom, withoutAnswer } from '#web/setup/view/picture-from.ts'
 import { viewFrom } from '#web/setup/view/view-from.ts'
 import { useTerms, useUnits } from '#web/units.ts'
 
@@ -27,7 +27,8 @@ export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
   const asked = useMemo(() => formToAsk(state), [state])
   const view = useMemo(() => viewFrom(asked, bench, state.chosen), [asked, bench, state.chosen])
   const picture = useMemo(() => pictureFrom(asked, view, bench, (bar) => barLabel(bar.id, bench, units), units.length), [asked, view, bench, units])
-  const drawn = useLast(picture) ?? pictureFrom(asked, { ...view, waits: true }, bench, () => '', units.length)!
+  const last = useLast(picture) ?? pictureFrom(asked, { ...view, waits: true }, bench, () => '', units.length)!
+  const drawn = useMemo(() => picture ?? withoutAnswer(last), [picture, last])
   const desk: Desk = { shop, bench, state, view, dispatch, units, terms }
   useUnserved(desk)
   useEnterToAddCut()

@@ -3,7 +3,7 @@ import { emptyCutForm, emptySetupForm } from '#engine/setup/form.ts'
 import type { HoleForm, SetupForm } from '#model/setup-form.ts'
 import { inventedShop } from '#web/setup/invented-shop.ts'
 import { benchFrom } from '#web/setup/view/bench.ts'
-import { pictureFrom } from '#web/setup/view/picture-from.ts'
+import { pictureFrom, withoutAnswer } from '#web/setup/view/picture-from.ts'
 import { viewFrom } from '#web/setup/view/view-from.ts'
 
 const bench = benchFrom(inventedShop([{ heightMm: 35, name: 'C', measuredUm: [1, 3] }, { heightMm: 30, name: 'B' }]), 'vise')!
@@ -22,6 +22,10 @@ describe('the picture', () => {
     expect(picture).toMatchObject({ heightMm: 19, betweenJawsMm: 38, alongJawsMm: 60, cuts: [{ kind: 'face', depthMm: 6 }] })
     expect(picture.bars).toMatchObject([{ label: 'bar 35-C-1', acrossMm: 6, lengthMm: 100, place: { yMm: 0 } }, { label: 'bar 35-C-2', place: { yMm: 32 } }])
     expect([picture.gripMm, picture.airMm]).toEqual([10, 3])
+  })
+
+  it('loses bars, grip and clearance, and nothing of vise and part, while there is no answer', () => {
+    expect(withoutAnswer(draw({ between: '38', along: '60' })!)).toMatchObject({ heightMm: 19, betweenJawsMm: 38, cuts: [{ kind: 'face' }], bars: [], gripMm: null, airMm: null })
   })
 
   it('keeps each cut on the line of the screen, null while it is not filled in, and the face after them', () => {

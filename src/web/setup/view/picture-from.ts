@@ -32,6 +32,11 @@ export function pictureFrom(form: SetupForm, { waits, answered, counted }: Setup
   }
 }
 
+/** The same vise and part with nothing that an answer gave: what stays on the sheet while there is none. */
+export function withoutAnswer(picture: SetupPicture): SetupPicture {
+  return { ...picture, gripMm: null, airMm: null, bars: [] }
+}
+
 /** What follows from measured heights, as it is said on the drawing: to a hundredth of a mm, a thousandth of an inch. */
 function rounded(mm: number | null | undefined, lengths: LengthUnit): number | null {
   const step = lengths === 'mm' ? 0.01 : 0.001 * mmPerInch
