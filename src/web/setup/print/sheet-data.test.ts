@@ -9,10 +9,10 @@ import { benchFrom } from '#web/setup/view/bench.ts'
 import { isRefused, viewFrom } from '#web/setup/view/view-from.ts'
 
 const shop = inventedShop([{ heightMm: 35, name: 'C', measuredUm: [0, 1] }]), bench = benchFrom(shop, 'vise')!
-const units = { length: 'mm', decimalMark: '.', words: 'UK' } as const
 const hole: HoleForm = { ...(emptyCutForm('hole') as HoleForm), diameter: '8.5', across: '6', along: '10' }
 
-function dataOf(fields: Partial<SetupForm>) {
+function dataOf(fields: Partial<SetupForm>, length: 'mm' | 'in' = 'mm') {
+  const units = { length, decimalMark: '.', words: 'UK' } as const
   const form: SetupForm = { ...emptySetupForm('mm'), height: '19', offTop: '6', between: '38', along: '60', ...fields }
   const view = viewFrom(form, bench, null), { answered } = view, choice = answered?.shown
   if (!answered || !choice || isRefused(choice)) throw new Error('nothing serves')
@@ -24,7 +24,7 @@ describe('the setup sheet', () => {
   it('says pair, slot, numbers, and which bar stands where', () => {
     const data = dataOf({})
     expect(data.block).toMatchObject({ part: { value: 'Clamp plate' }, operation: { value: 'face' }, pair: { value: '35 C' }, slot: { value: 'slot C' }, code: { value: 'ABCDEFGH' }, initials: { value: 'KM' } })
-    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat above the bed: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
+    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat height: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
     expect(data.bars.lines[0]).toBe('35 C at the fixed jaw, 35 C at the moving jaw.')
     expect(data.spacer).toBeNull()
   })
@@ -41,6 +41,13 @@ describe('the setup sheet', () => {
     const data = dataOf({ cuts: [hole, { ...hole, along: '50' }] })
     expect(data.spacer!.lines.join(' ')).toContain('10.75')
     for (const paper of ['A4', 'Letter'] as const) expect(setupSheetPages(data, paper)).toHaveLength(1)
+  })
+
+  it('cuts nothing short that it says, in mm or in inches', () => {
+    for (const length of ['mm', 'in'] as const) for (const paper of ['A4', 'Letter'] as const) {
+      const texts = setupSheetPages(dataOf({}, length), paper).flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])))
+      expect(texts.filter((text) => text.includes('…'))).toEqual([])
+    }
   })
 
   it('names what was not given', () => {

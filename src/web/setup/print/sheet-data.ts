@@ -46,7 +46,7 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
     bars: { heading: 'Bars', lines: barLines(choice, nameOf, terms) },
     spacer: moved.length === 0 ? null : { heading: 'Off their places', lines: moved },
     workStop: { heading: 'Work stop', lines: ['Against', 'Distance'] },
-    test: { heading: 'Is it down?', lines: ['Paper under each end of both bars, then tighten: tick the strips that hold.'] },
+    test: { heading: 'Is it down?', lines: ['A strip of paper between part and bar at each corner, then tighten: tick the strips that do not pull out.'] },
     cautions: { heading: 'Cautions', lines: cautionsFor(situationsOf(choice, answered.question.part, answered.question.cuts), units) },
     notComputed: { heading: 'What this sheet leaves open', lines: [...say((code) => code === 'not-computed'), ...open] },
   }
@@ -55,7 +55,7 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
 function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, bars }: Choice, units: Units): SetupSheetData['numbers'] {
   const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(mm, units) }])
   return [
-    ...length('Seat above the bed', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
+    ...length('Seat height', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
     ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm` }]),
   ]
 }
