@@ -24,7 +24,7 @@ function Waiting() {
   return (
     <>
       <h1>{form.shape === 'round' ? 'Diameter' : 'Height'} of the part, then what comes off the top</h1>
-      <p>Two numbers, and the pair for {bench.vise.name} stands here. Everything else on the sheet can follow, or stay open.</p>
+      <p className="setup-because">Two numbers, and the pair for {bench.vise.name} stands here. Everything else on the sheet can follow, or stay open.</p>
     </>
   )
 }

@@ -16,7 +16,7 @@ export function SavedSheet({ onClose, keep }: Props) {
   const { state, dispatch, units } = useDesk()
   const [find, setFind] = useState('')
   const open = (next: SetupState, said: string) => { dispatch({ do: 'put', state: next }); offerUndo(said, () => dispatch({ do: 'put', state })); onClose() }
-  const nameIt = state.title.trim() !== ''
+  const nameIt = state.title.trim() !== '', empty = state.form.height.trim() === ''
   const keepPart = () => {
     const id = newId()
     writeDeed({ edits: [{ kind: 'part', record: id, fields: { name: state.title.trim(), note: '', form: state.form, retired: false } }] })
@@ -29,11 +29,11 @@ export function SavedSheet({ onClose, keep }: Props) {
         <TextField label="Title" value={state.title} maxLength={80} onChange={(text) => dispatch({ do: 'name setup', text })} />
         <TextField label="Operation" value={state.operation} maxLength={80} onChange={(text) => dispatch({ do: 'name operation', text })} />
         <div className="actions">
-          <button type="button" className="action main" onClick={() => { keep(); onClose() }}>Save setup</button>
-          <button type="button" className="action" disabled={!nameIt} onClick={keepPart}>Save as part</button>
+          <button type="button" className="action main" disabled={empty} onClick={() => { keep(); onClose() }}>Save setup</button>
+          <button type="button" className="action" disabled={empty || !nameIt} onClick={keepPart}>Save as part</button>
           <button type="button" className="action" onClick={() => open(newState(units.length, state.viseId), 'The screen was cleared.')}>Start new</button>
         </div>
-        {nameIt ? null : <p className="small">A part needs a title to be found by; a setup can be kept without.</p>}
+        {empty ? <p className="small">Nothing to save yet: the part has no height.</p> : nameIt ? null : <p className="small">A part needs a title to be found by; a setup can be kept without.</p>}
       </section>
       <TextField label="Find by title, operation or part" value={find} maxLength={80} onChange={setFind} />
       <SavedSetups find={find} open={open} />
