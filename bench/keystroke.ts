@@ -71,7 +71,7 @@ async function fillRack(url: string): Promise<void> {
   for (let pair = 0; pair < bars / 2; pair += 1) for (const side of ['a', 'b'])
     lines.push(`X${pair}${side},${(8 + (pair % 100) * 0.5).toFixed(1)},${[3, 4, 5, 6, 8, 10, 12, 16][pair % 8]},150,X${pair}`)
   const answer = await fetch(`${url}/api/rack/import`, {
-    method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ csv: lines.join('\n'), unit: 'mm', dryRun: false }),
+    method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ id: 'bench', csv: lines.join('\n'), unit: 'mm', dryRun: false }),
   })
   if (!answer.ok) throw new Error(`the rack was not filled: ${await answer.text()}`)
 }

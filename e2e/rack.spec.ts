@@ -103,6 +103,25 @@ test.describe('an empty shop', () => {
     await expect(page.locator('.rack-row').first()).toContainText('look first')
   })
 
+  test('a list whose answer was lost on the way is in once, however often it is sent', async ({ page }) => {
+    let lost = 0
+    await page.route('**/api/rack/import', async (route) => {
+      const { dryRun } = route.request().postDataJSON() as { dryRun: boolean }
+      if (dryRun || lost > 0) return await route.continue()
+      lost += 1
+      expect((await route.fetch()).status()).toBe(200)
+      return await route.abort()
+    })
+    await page.goto('/rack/import')
+    await page.getByLabel('or its lines, pasted').fill('height,thickness,length,mates\n35,8,150,P\n35,8,150,P')
+    await page.getByRole('button', { name: 'Look through it' }).click()
+    await page.getByRole('button', { name: 'Bring in 2 bars' }).click()
+    await expect(page.getByRole('alert')).toContainText('does not answer just now')
+    expect(lost).toBe(1)
+    await page.getByRole('button', { name: 'Look through it' }).click()
+    await expect(page.locator('.rack-row')).toHaveCount(1)
+  })
+
   test('a file in UTF-16 with its mark is read, and comes out again as CSV', async ({ page }) => {
     await page.goto('/rack/import')
     const csv = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from('name,height,thickness,length\nÜber ½,35,8,150', 'utf16le')])

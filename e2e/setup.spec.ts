@@ -139,7 +139,7 @@ for (const hand of [keyboard, numberPad]) {
 
     test('a 16 drill through on bars of 5: 6.307 below the part, 1.307 into the bed, 2.307 short of the air', async ({ page, shop }) => {
       const csv = 'height,thickness,length,mates,slot\n5,5,150,Z,Z9\n5,5,150,Z,Z9\n'
-      const taken = await page.request.post(`${shop.url}/api/rack/import`, { data: { csv, unit: 'mm' }, headers: { origin: shop.url } })
+      const taken = await page.request.post(`${shop.url}/api/rack/import`, { data: { id: 'file-1', csv, unit: 'mm' }, headers: { origin: shop.url } })
       expect(taken.ok(), await taken.text()).toBe(true)
       await page.goto('/setup')
       await takeVise(page, /^Mill 2/)

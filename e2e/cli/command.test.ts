@@ -91,6 +91,16 @@ describe('beside a running server, on the same data folder', () => {
     expect((await inShop('rack', 'export')).out).toBe(readFileSync(file, 'utf8'))
   })
 
+  it('takes a file in once under its id', async () => {
+    const file = join(scratch, 'once.csv')
+    writeFileSync(file, 'name,height,thickness,length\nOnce,35,8,150\n')
+    const first = await inShop('rack', 'import', file, '--id', 'once-1')
+    expect(first).toMatchObject({ code: 0, out: expect.stringContaining('In the rack: 1 bar') as string })
+    expect(await inShop('rack', 'import', file, '--id', 'once-1')).toEqual(first)
+    expect(JSON.parse((await inShop('rack', 'list', '--json', '--find', 'Once')).out)).toHaveLength(1)
+    expect(await inShop('rack', 'import', file, '--id', 'once 1')).toMatchObject({ code: 2, err: expect.stringContaining("'once 1' does not fit") as string })
+  })
+
   it('names every line of a broken file and takes nothing in', async () => {
     const file = join(scratch, 'broken.csv')
     writeFileSync(file, Buffer.from('\ufeffheight,thickness,length\r\n35,8,150\r\n"35,8\r\n0,8,150\r\n', 'utf16le'))

@@ -74,7 +74,7 @@ describe('the server as a process', () => {
 
   it('answers a request in flight before it stops, with an idle connection open', async () => {
     const csv = `height,thickness,length\n${'35,8,150\n'.repeat(3000)}`
-    const body = JSON.stringify({ csv, unit: 'mm' })
+    const body = JSON.stringify({ id: 'file-1', csv, unit: 'mm' })
     let answered: Promise<number> | undefined, idle: ReturnType<typeof connect> | undefined
     const ended = await started(['--port', '0', '--data', join(scratch, 'flight')], /Twinrest: http:\S+\n/, (pid, out) => {
       const url = new URL(/http:\S+/.exec(out)![0])

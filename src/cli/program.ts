@@ -64,7 +64,8 @@ function addRack(program: Command, out: Out): void {
     .addHelpText('after', '\nExamples:\n  twinrest rack add --height 35 --thickness 8 --length 150 --pair --slot B4\n  twinrest rack add --height "1 3/8 in" --thickness 1/4 --length 6 --unit in')
     .action(async (options: AddOptions) => { await (await import('#cli/commands/rack-add.ts')).rackAddCommand(options, out) })
   rack.command('import').argument('<file>', 'CSV file; - for standard input').description('Read bars from a CSV file: all of it, or none and every line that is amiss.')
-    .option('--dry-run', 'say what would come in, and change nothing').addOption(unitOption()).addOption(dataOption())
+    .option('--dry-run', 'say what would come in, and change nothing')
+    .option('--id <id>', 'a name for this file: given again with it, nothing comes in twice').addOption(unitOption()).addOption(dataOption())
     .action(async (file: string, options: ImportOptions) => { await (await import('#cli/commands/rack-import.ts')).rackImportCommand(file, options, out) })
   rack.command('export').argument('[file]', 'left out: standard output').description('Write all bars as CSV.').addOption(dataOption())
     .action(async (file: string | undefined, options: DataOptions) => { await (await import('#cli/commands/rack-export.ts')).rackExportCommand(file, options, out) })
@@ -103,6 +104,6 @@ export type AddOptions = DataOptions & {
   readonly height: string; readonly thickness: string; readonly length: string
   readonly pair?: true; readonly slot?: string; readonly name?: string; readonly unit?: 'mm' | 'in'
 }
-export type ImportOptions = DataOptions & { readonly dryRun?: true; readonly unit?: 'mm' | 'in' }
+export type ImportOptions = DataOptions & { readonly dryRun?: true; readonly id?: string; readonly unit?: 'mm' | 'in' }
 export type CardOptions = DataOptions & { readonly vise?: string; readonly paper?: 'A4' | 'Letter'; readonly svg?: string }
 export type ServeOptions = DataOptions & { readonly port?: string; readonly demo?: true }

@@ -123,8 +123,9 @@ describe('what devices bring', () => {
     ['/api/told', [{ id: 't1', setupId: 's', what: 'a poem', data: null, person: '', device: 'd', atIso }], 'unknown-word', 'told[0].what'],
     ['/api/setup', { viseId: 'v' }, 'field-missing', 'form'],
     ['/api/setup', { viseId: null, case: { vise: {}, part: {} } }, 'field-missing', 'vise.jawHeightMm'],
-    ['/api/rack/import', { csv: 3 }, 'value-not-allowed', 'csv'],
-    ['/api/rack/import', { csv: 'height,thickness,length\n1,2,3', unit: 'furlong' }, 'unknown-word', 'unit'],
+    ['/api/rack/import', { csv: 'height,thickness,length\n1,2,3' }, 'field-missing', 'id'],
+    ['/api/rack/import', { id: 'i1', csv: 3 }, 'value-not-allowed', 'csv'],
+    ['/api/rack/import', { id: 'i1', csv: 'height,thickness,length\n1,2,3', unit: 'furlong' }, 'unknown-word', 'unit'],
   ])('%s refuses %j: %s at %s', async (path, body, code, field) => {
     const before = await get('/api/shop')
     expect(await post(path, body)).toEqual(refused(422, code, { field }))
@@ -161,16 +162,19 @@ describe('what devices bring', () => {
 describe('the rack as a file', () => {
   it('comes in and goes out again', async () => {
     const csv = 'height,thickness,length,mates,slot\n35,8,150,C,B4\n35,8,150,C,B4\n'
-    expect(await post('/api/rack/import', { csv, unit: 'mm', dryRun: true })).toMatchObject({ status: 200, body: { dryRun: true, bars: 2, mates: 1, newSlots: ['B4'] } })
+    expect(await post('/api/rack/import', { id: 'i1', csv, unit: 'mm', dryRun: true })).toMatchObject({ status: 200, body: { dryRun: true, bars: 2, mates: 1, newSlots: ['B4'] } })
     expect((await get('/api/shop')).body.bars).toEqual([])
-    expect(await post('/api/rack/import', { csv, unit: 'mm' })).toMatchObject({ status: 200, body: { dryRun: false, bars: 2 } })
+    expect(await post('/api/rack/import', { id: 'i1', csv, unit: 'mm' })).toMatchObject({ status: 200, body: { dryRun: false, bars: 2 } })
+    expect(await post('/api/rack/import', { id: 'i1', csv, unit: 'mm' })).toMatchObject({ status: 200, body: { dryRun: false, bars: 2, newSlots: ['B4'] } })
+    expect((await get('/api/shop')).body.bars).toHaveLength(2)
+    expect(await post('/api/rack/import', { id: 'i1', csv: csv.replace('B4', 'B5'), unit: 'mm' })).toEqual(refused(422, 'id-used-twice', { field: 'id', given: 'i1' }))
     const out = await app.request('http://127.0.0.1:4173/api/rack/export')
     expect(out.headers.get('content-type')).toBe('text/csv; charset=utf-8')
     expect(await out.text()).toMatch(/35,8,150/)
   })
 
   it('names every line that is amiss and takes nothing in', async () => {
-    const { status, body } = await post('/api/rack/import', { csv: 'height,thickness,length\n35,8,150\ntall,8,150\n0,8,150\n', unit: 'mm' })
+    const { status, body } = await post('/api/rack/import', { id: 'i1', csv: 'height,thickness,length\n35,8,150\ntall,8,150\n0,8,150\n', unit: 'mm' })
     expect(status).toBe(422)
     expect(body).toMatchObject({ refused: 'csv-not-imported', facts: { count: 2, complaints: [{ line: 3, code: 'not-a-number' }, { line: 4, code: 'size-not-positive' }] } })
     expect((await get('/api/shop')).body.bars).toEqual([])

@@ -7,6 +7,7 @@ import { checksOf } from '#store/checks.ts'
 import { clashesOf } from '#store/changes.ts'
 import { eventsOf } from '#store/events.ts'
 import { historyOf } from '#store/history.ts'
+import { importUnder } from '#store/imports.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
 import { databaseFile, openStore } from '#store/open.ts'
 import { recordsOf } from '#store/records.ts'
@@ -43,7 +44,17 @@ test.each(released)('%s opens, is brought up to date and still says what it said
   await store.close()
 })
 
-test('the tables of the first release are made as they were released', async () => {
+test('a file taken in under the second schema is known again, and no other is taken for it', async () => {
+  copyFileSync(join(fixtures, 'schema-2.sqlite'), join(folder, databaseFile))
+  const store = await openStore(folder)
+  const file = { text: 'height,thickness,length\n35,8,150\n', unit: 'mm' }
+  expect(await importUnder(store, 'file-1', file)).toMatchObject({ dryRun: false, bars: 1, lowestMm: 35 })
+  await expect(importUnder(store, 'file-1', { ...file, unit: 'in' })).rejects.toMatchObject({ code: 'id-used-twice' })
+  expect(await importUnder(store, 'file-2', file)).toBeNull()
+  await store.close()
+})
+
+test('a new database is made as the last release made it', async () => {
   const schemaOf = (file: string) => {
     const raw = new Database(file, { readonly: true })
     const rows = raw.prepare("select name, sql from sqlite_master where name not like 'sqlite%' order by name").all()
@@ -51,6 +62,6 @@ test('the tables of the first release are made as they were released', async () 
     return rows
   }
   await (await openStore(folder)).close()
-  copyFileSync(join(fixtures, 'schema-1.sqlite'), join(folder, 'old.sqlite'))
+  copyFileSync(join(fixtures, released.at(-1)!), join(folder, 'old.sqlite'))
   expect(schemaOf(join(folder, databaseFile))).toEqual(schemaOf(join(folder, 'old.sqlite')))
 })

@@ -41,6 +41,7 @@ type UnservedRow = Brought & {
   id: string; question: string; day: string; viseId: string; form: string; lowMm: number; highMm: number; atIso: string
 }
 type ToldRow = Brought & { id: string; setupId: string; what: string; data: string; atIso: string }
+type ImportRow = Brought & { id: string; digest: string; answer: string; atIso: string }
 
 export type AnyRecordRow = RecordRow & { readonly [field: string]: string | number | null }
 
@@ -51,4 +52,5 @@ export type Tables = { [Kind in RecordKind]: RecordRow & { [Field in keyof (type
   event: EventRow
   unserved: UnservedRow
   told: ToldRow
+  import: ImportRow
 }

@@ -1,4 +1,6 @@
+import { idSchema } from '#model/change.ts'
 import { withUnit } from '#model/length.ts'
+import { readAs } from '#model/read-as.ts'
 import type { Complaint, RackImport } from '#model/rack-import.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
@@ -17,14 +19,15 @@ import { sayRefusal } from '#words/say-refusal.ts'
 /** A file larger than this takes long enough to say what is being done. */
 const largeBytes = 100_000
 
-export async function rackImportCommand(file: string, { data, unit, dryRun }: ImportOptions, out: Out): Promise<void> {
+export async function rackImportCommand(file: string, { data, unit, dryRun, id }: ImportOptions, out: Out): Promise<void> {
   const csv = await readBytes(file)
   await withShop(data, async (store, { units }) => {
     const isLarge = csv.length > largeBytes
     const say = (what: string) => { if (isLarge) out.say(`${what} …\n`) }
     say(`reading ${Math.round(csv.length / 1000)} kB`)
     try {
-      out.answer(imported(await importRack(store, { csv, dryRun: dryRun === true, onRead: (bars) => say(`taking in ${bars} bars`), ...(unit ? { unit } : {}) }, makerFor('', device)), units))
+      const by = makerFor('', device)
+      out.answer(imported(await importRack(store, { id: id === undefined ? by.newId() : readAs(idSchema, id, 'id'), csv, dryRun: dryRun === true, onRead: (bars) => say(`taking in ${bars} bars`), ...(unit ? { unit } : {}) }, by), units))
     } catch (error) {
       throw error instanceof Refusal && error.code === 'csv-not-imported' ? new SaidRefusal(complained(error, units)) : error
     }

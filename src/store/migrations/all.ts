@@ -1,7 +1,8 @@
 import type { Migration } from 'kysely'
 import { first } from '#store/migrations/0001-first.ts'
+import { imports } from '#store/migrations/0002-imports.ts'
 
 /** Every migration ever released, by name; the names' order is the order they run in. One that was released is never changed. */
 export function migrationsFor(kind: 'sqlite' | 'postgres'): { readonly [name: string]: Migration } {
-  return { '0001-first': first(kind) }
+  return { '0001-first': first(kind), '0002-imports': imports(kind) }
 }

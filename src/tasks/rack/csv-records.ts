@@ -13,13 +13,16 @@ export type CsvRecords = {
 const mostBroken = 100
 
 /**
- * The records of a CSV text, blank ones left out. The separator is whichever of tab, semicolon and comma its first line has most of.
+ * The records of a CSV text, blank ones left out. The separator is the one that a first line `sep=;` names, else whichever of
+ * tab, semicolon and comma the first line has most of.
  *
  * In a file that puts no cell in quotes a `"` is an inch mark.
  */
 export function csvRecordsFrom(text: string): CsvRecords {
   const lines = text.split(/\r\n|\n|\r/)
-  const delimiter = separatorOf(lines.find((line) => line.trim() !== '') ?? '')
+  const named = /^"?sep=([\t;,])"?$/i.exec(lines[0]!)?.[1]
+  if (named !== undefined) lines[0] = ''
+  const delimiter = named ?? separatorOf(lines.find((line) => line.trim() !== '') ?? '')
   const quote = new RegExp(`(^|${delimiter})\\s*"`).test(lines.join(delimiter)) ? '"' : null
   const records: CsvRecord[] = []
   const brokenLines: number[] = []

@@ -1,18 +1,12 @@
-import { Refusal } from '#model/refusal.ts'
-
 export type CsvText = { readonly text: string; readonly oldText: boolean }
 
 /**
  * The text of a CSV file: UTF-8, UTF-16 (either order of bytes, with or without its mark), or where it is none of them the
  * old Western encoding of desktop programs, which is then said.
- *
- * @throws Refusal `csv-not-text` for what no text file holds
  */
 export function csvTextFrom(file: Uint8Array | string): CsvText {
   const read = typeof file === 'string' ? { text: file, oldText: false } : decoded(file)
-  const text = read.text.replace(/^\u{feff}/u, '')
-  if (text.includes('\0')) throw new Refusal('csv-not-text', { field: 'csv' })
-  return { text, oldText: read.oldText }
+  return { text: read.text.replace(/^\u{feff}/u, ''), oldText: read.oldText }
 }
 
 function decoded(bytes: Uint8Array): CsvText {

@@ -20,7 +20,7 @@ beforeEach(async () => { store = await openStore(':memory:') })
 afterEach(() => store.close())
 
 const by = makerFor('KM', 'bench')
-const take = (csv: Uint8Array | string, unit: 'mm' | 'in' = 'mm', dryRun = false): Promise<RackImport> => importRack(store, { csv, unit, dryRun }, by)
+const take = (csv: Uint8Array | string, unit: 'mm' | 'in' = 'mm', dryRun = false): Promise<RackImport> => importRack(store, { id: by.newId(), csv, unit, dryRun }, by)
 
 /** Lines, columns and codes of all complaints; nothing may have come in. */
 async function complaintsOn(csv: Uint8Array | string, unit: 'mm' | 'in' = 'mm'): Promise<[number, string | null, string][]> {
@@ -54,6 +54,23 @@ describe('what comes in', () => {
     expect(await listRack(store)).toEqual([])
   })
 
+  test('a file sent again under its id is answered and not taken in twice', async () => {
+    const file = { id: 'file-1', csv: plain, unit: 'mm' as const }
+    const first = await importRack(store, file, by)
+    expect(await importRack(store, file, makerFor('JO', 'tablet'))).toEqual(first)
+    expect(await importRack(store, { ...file, dryRun: true }, by)).toEqual(first)
+    expect(await listRack(store)).toHaveLength(3)
+    for (const other of [{ csv: `${plain} ` }, { unit: 'in' as const }]) await expect(importRack(store, { ...file, ...other }, by)).rejects.toMatchObject({ code: 'id-used-twice', facts: { given: 'file-1' } })
+    await importRack(store, { ...file, id: 'file-2' }, by)
+    expect(await listRack(store)).toHaveLength(6)
+  })
+
+  test('neither a dry run nor a file that is amiss uses its id up', async () => {
+    await importRack(store, { id: 'file-1', csv: plain, dryRun: true }, by)
+    await expect(importRack(store, { id: 'file-1', csv: 'height\n' }, by)).rejects.toMatchObject({ code: 'csv-not-imported' })
+    expect(await importRack(store, { id: 'file-1', csv: plain }, by)).toMatchObject({ dryRun: false, bars: 3 })
+  })
+
   test('what a box calls width is the height, and that is said', async () => {
     expect(await take('width,thickness,length\n35,8,150\n')).toMatchObject({ notes: [{ code: 'width-taken-as-height' }] })
     expect(await sizesOf()).toEqual([[35, 8, 150]])
@@ -80,7 +97,7 @@ describe('what comes in', () => {
     for (const file of files) expect(await take(file)).toMatchObject({ bars: 1, lowestMm: 35.5, notes: [] })
     expect(new Set((await listRack(store)).map((line) => line.name))).toEqual(new Set(['ø 35']))
     expect(await take(Buffer.from(text, 'latin1'))).toMatchObject({ bars: 1, notes: [{ code: 'read-as-old-text' }] })
-    await expect(take('a\0b')).rejects.toMatchObject({ code: 'csv-not-text' })
+    expect(await take('sep=;\nname;height;thickness;length\nø 35;35,5;8;150\n')).toMatchObject({ bars: 1, lowestMm: 35.5 })
   })
 })
 
@@ -104,6 +121,11 @@ describe('what is amiss is told line by line, and nothing comes in', () => {
     // The dangerous one: an inch set in a shop of millimetres, in which the whole inch alone would come in as 1 mm.
     expect(await complaintsOn('height,thickness,length\n7/8,1/4,6"\n1,1/4,6"\n')).toEqual([[3, 'height', 'mixed-units']])
     expect(await complaintsOn('height in,thickness,length\n22.225mm,8,150\n')).toEqual([[2, 'height in', 'mixed-units']])
+  })
+
+  test('a character that no text holds', async () => {
+    expect(await complaintsOn('height,thickness,length\n35,8,150\n35,\0,150\n')).toEqual([[3, null, 'csv-not-text']])
+    expect(await complaintsOn(new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d]))).toEqual([[3, null, 'csv-not-text']])
   })
 
   test('columns', async () => {
@@ -165,10 +187,10 @@ describe('out and in again', () => {
         for (const shop of [from, to]) await applyChanges(shop, [editOf('shop', await recordOf(shop, 'shop', 'shop'), { units: { ...newShop.units, length, decimalMark } }, by)])
         const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`
         const asTyped = (text: string) => quoted(/^[=+\-@'\t\r]/.test(text) ? `'${text}` : text)
-        await importRack(from, { csv: `name,height mm,thickness mm,length mm,mates,state,note\n${bars.map((bar) => [asTyped(bar.name), bar.height / 1000, 8, 150, asTyped(bar.mates), bar.drill ? 'drill bar' : '', asTyped(bar.note)].join(',')).join('\n')}\n` }, by)
+        await importRack(from, { id: 'one', csv: `name,height mm,thickness mm,length mm,mates,state,note\n${bars.map((bar) => [asTyped(bar.name), bar.height / 1000, 8, 150, asTyped(bar.mates), bar.drill ? 'drill bar' : '', asTyped(bar.note)].join(',')).join('\n')}\n` }, by)
         const csv = await exportRack(from)
         for (const { cells } of csvRecordsFrom(csv).records) for (const cell of cells) expect(cell).not.toMatch(/^[=+\-@\t\r]/)
-        await importRack(to, { csv }, by)
+        await importRack(to, { id: 'one', csv }, by)
         const seen = async (shop: Store) => (await listRack(shop)).map(({ name, note, heightMm, thicknessMm, lengthMm, mates, trust, standing, code }) =>
           JSON.stringify([code, name, note, Math.round(heightMm * 1e5), Math.round(thicknessMm * 1e5), Math.round(lengthMm * 1e5), mates, trust, standing]))
         expect(new Set(await seen(to))).toEqual(new Set(await seen(from)))
@@ -183,7 +205,7 @@ describe('out and in again', () => {
     await take('height,thickness,length,mates\n35,8,150,A\n35,8,150,A\n')
     await take('height,thickness,length,mates\n35,8,150,A\n35,8,150,A\n')
     const again = await openStore(':memory:')
-    expect(await importRack(again, { csv: await exportRack(store) }, by)).toMatchObject({ bars: 4, mates: 2 })
+    expect(await importRack(again, { id: 'one', csv: await exportRack(store) }, by)).toMatchObject({ bars: 4, mates: 2 })
     await again.close()
   })
 

@@ -47,7 +47,7 @@ test('what is no size is refused by field, and nothing is added', async () => {
 })
 
 test('the list stands in order of height and finds what is asked', async () => {
-  await importRack(store, { csv: 'name,height,thickness,length,mates,slot,note\nodd,34,8,150,,,nicked\nC,35,8,150,C,B4,\nC,35,8,150,C,B4,\nlow,10,8,150,,A1,\n' }, by)
+  await importRack(store, { id: 'one', csv: 'name,height,thickness,length,mates,slot,note\nodd,34,8,150,,,nicked\nC,35,8,150,C,B4,\nC,35,8,150,C,B4,\nlow,10,8,150,,A1,\n' }, by)
   const names = async (filter: Parameters<typeof listRack>[1]) => (await listRack(store, filter)).map((line) => line.name)
   expect(await names({})).toEqual(['low', 'odd', 'C', 'C'])
   expect(await names({ heightMm: 35 })).toEqual(['C', 'C'])
@@ -86,6 +86,6 @@ test('a bar that is retired leaves the list, and comes back when that is taken b
 
 test('thousands of bars come in whole, more than one check holds', async () => {
   const csv = `name,height,thickness,length,mates,slot\n${Array.from({ length: 6000 }, (_none, at) => `n${at},${10 + (at % 50)},8,150,m${Math.floor(at / 2)},S${at % 200}\n`).join('')}`
-  expect(await importRack(store, { csv }, by)).toMatchObject({ bars: 6000, mates: 3000 })
+  expect(await importRack(store, { id: 'one', csv }, by)).toMatchObject({ bars: 6000, mates: 3000 })
   expect(await listRack(store)).toHaveLength(6000)
 })

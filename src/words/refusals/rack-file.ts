@@ -3,7 +3,7 @@ import type { Say } from '#words/wording.ts'
 
 /** What is amiss in a file of bars: the file, its columns, a line. The line is named by whoever says it. */
 export const rackFileRefusals: { readonly [code: string]: Say } = {
-  'csv-not-text': () => 'This is no text file; save the table as CSV and give that.',
+  'csv-not-text': () => 'A character that no text holds; save the table as CSV text and give that.',
   'csv-not-imported': (facts, w) => `Nothing was taken in: ${w.number(facts.count)} ${facts.count === 1 ? 'thing is' : 'things are'} amiss in the file.`,
   'file-empty': () => 'Nothing stands in the file.',
   'no-bars-in-file': () => 'The file has heads and no bars below them.',
