@@ -72,7 +72,7 @@ describe('beside a running server, on the same data folder', () => {
     const { code, err } = await setupOf(part(), '--vise', 'Nobody')
     expect(code).toBe(2)
     expect(err).toMatch(/^There is no vise 'Nobody'; there are .*Bench mill/)
-    expect(await setupOf(part(), '--vise', 'demo-vise-1', '--svg', join(scratch, 'no', 'such', 'folder.svg'))).toMatchObject({ code: 2, err: expect.stringContaining('cannot be written (ENOENT)') as string })
+    expect(await setupOf(part(), '--vise', 'demo-vise-1', '--svg', join(scratch, 'no', 'such', 'folder.svg'))).toMatchObject({ code: 2, err: expect.stringContaining('cannot be written: its folder is not there') as string })
   })
 
   it('adds, lists, imports and exports bars that the server then has', async () => {
@@ -134,7 +134,7 @@ describe('the command itself', () => {
   })
 
   it.each([
-    [['nonsense'], "unknown command 'nonsense'"], [['rack', 'add', '--height', '35'], "required option '--thickness <length>' not specified"],
+    [['nonsense'], '"twinrest --help" lists the commands'], [['rack', 'list', '--data', ''], '--data needs a value after it'], [['setup', '/'], '/ cannot be read: it is a folder'], [['rack', 'add', '--height', '35'], "required option '--thickness <length>' not specified"],
     [['card', '--paper', 'A3'], 'Allowed choices are A4, Letter'], [['setup', '-', '--colour'], "unknown option '--colour'"], [['rack', 'list', '--trust', 'lovely'], "Trust: 'lovely' is not known here; use trusted, look first"],
     [['rack', 'list', '--height', 'tall'], "Height: 'tall' is no length"], [['serve', '--port', 'eighty'], "Port: 'eighty' is no port"],
   ])('%j ends with exit code 2 and says so', async (args, said) => {

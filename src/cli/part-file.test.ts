@@ -19,6 +19,10 @@ describe('a part as a file', () => {
     expect(() => readPartFile(raw)).toThrow(expect.objectContaining({ code }) as Error)
   })
 
+  it('refuses lists in lists without end', () => {
+    expect(() => readPartFile({ cuts: JSON.parse(`${'['.repeat(50_000)}${']'.repeat(50_000)}`) as unknown })).toThrow(expect.objectContaining({ code: 'too-deep' }) as Error)
+  })
+
   it('names the field of a length it cannot read', () => {
     expect(() => readPartFile({ part: {}, cuts: [{}, { depthMm: '1,2,3' }] })).toThrow(expect.objectContaining({ facts: { field: 'cuts[1].depthMm', given: '1,2,3', needed: 'number' } }) as Error)
   })

@@ -4,6 +4,8 @@ import { Refusal } from '#model/refusal.ts'
 /** A part as a file holds it, lengths worked out; `vise` the sizes of one, its name, or nothing. */
 export type PartFile = { readonly vise: unknown; readonly rest: { readonly [key: string]: unknown } }
 
+/** Levels of lists and records; a part has some four. */
+const mostLevels = 64
 const known = ['vise', 'part', 'cuts', 'wishes', 'ways'] as const
 
 /**
@@ -11,7 +13,7 @@ const known = ['vise', 'part', 'cuts', 'wishes', 'ways'] as const
  *
  * What the values mean is not looked at here: they go the way of every case of `calc setup`.
  *
- * @throws Refusal `field-missing` for what is no record, `unknown-key`, and as `readLengthMm`
+ * @throws Refusal `field-missing` for what is no record, `unknown-key`, `too-deep`, and as `readLengthMm`
  */
 export function readPartFile(raw: unknown): PartFile {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: '', given: Array.isArray(raw) ? 'a list' : typeof raw, needed: 'record with part' })
@@ -21,11 +23,12 @@ export function readPartFile(raw: unknown): PartFile {
   return { vise, rest }
 }
 
-function withLengths(value: unknown, path: string): unknown {
-  if (Array.isArray(value)) return value.map((one: unknown, k) => withLengths(one, `${path}[${k}]`))
+function withLengths(value: unknown, path: string, level = 0): unknown {
+  if (level > mostLevels) throw new Refusal('too-deep', { needed: mostLevels })
+  if (Array.isArray(value)) return value.map((one: unknown, k) => withLengths(one, `${path}[${k}]`, level + 1))
   if (typeof value !== 'object' || value === null) return value
   return Object.fromEntries(Object.entries(value).map(([key, inside]) => {
     const field = path === '' ? key : `${path}.${key}`
-    return [key, key.endsWith('Mm') && typeof inside === 'string' && inside !== 'auto' ? readLengthMm(inside, 'mm', field) : withLengths(inside, field)]
+    return [key, key.endsWith('Mm') && typeof inside === 'string' && inside !== 'auto' ? readLengthMm(inside, 'mm', field) : withLengths(inside, field, level + 1)]
   }))
 }

@@ -11,6 +11,7 @@ export function programFor(out: Out): Command {
     .configureOutput({ writeOut: out.answer, writeErr: out.say })
     .exitOverride()
     .showSuggestionAfterError()
+    .showHelpAfterError('"twinrest --help" lists the commands, "twinrest COMMAND --help" what each takes.')
     .addHelpText('after', `
 Examples:
   twinrest setup examples/plain-block.json --vise "Bench mill"

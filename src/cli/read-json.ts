@@ -3,7 +3,7 @@ import { Refusal } from '#model/refusal.ts'
 
 /** @throws Refusal `file-not-there`, `file-not-readable`, `not-json` */
 export async function readJsonFile(file: string): Promise<unknown> {
-  return parseJson(await readTextFile(file), file)
+  return parseJson(await readTextFile(file), file === '-' ? 'Standard input' : file)
 }
 
 /** @throws Refusal `file-not-there`, `file-not-readable` */

@@ -15,7 +15,7 @@ describe('where to listen and where the shop is kept', () => {
     const environment = { TWINREST_PORT: '5000', TWINREST_DATA: '/tmp/from-the-environment' }
     expect(readConfig([], environment)).toEqual({ port: 5000, dataFolder: '/tmp/from-the-environment', demo: false })
     expect(readConfig(['--port', '6000', '--data=/tmp/said', '--demo'], environment)).toEqual({ port: 6000, dataFolder: '/tmp/said', demo: true })
-    expect(readConfig([], { TWINREST_DATA: '' }).dataFolder).toBe(join(checkoutTop(), 'data'))
+    expect(readConfig([], { TWINREST_DATA: '', TWINREST_PORT: '' })).toEqual(readConfig([], {}))
   })
 
   it.each([

@@ -33,14 +33,15 @@ export function readConfig(args: readonly string[], environment: Environment): C
     else given[token.name as 'port' | 'data'] = valueOf(token.rawName, token.value)
   }
   return {
-    port: readPort(given.port ?? environment.TWINREST_PORT ?? usualPort),
+    port: readPort(given.port ?? (environment.TWINREST_PORT || usualPort)),
     dataFolder: dataFolderFrom(given.data, environment),
     demo: given.demo ?? false,
   }
 }
 
-/** The folder of the shop's database. An environment variable that is set but empty counts as not set. */
+/** The folder of the shop's database. An environment variable that is set but empty counts as not set. @throws Refusal `option-empty` */
 export function dataFolderFrom(given: string | undefined, environment: Environment): string {
+  if (given === '') throw new Refusal('option-empty', { given: '--data' })
   return resolve(given ?? (environment.TWINREST_DATA || join(checkoutTop(), 'data')))
 }
 

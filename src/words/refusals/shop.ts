@@ -1,4 +1,5 @@
 import { field, given, needed } from '#words/refusals/input.ts'
+import { sayErrno } from '#words/say-errno.ts'
 import type { Say } from '#words/wording.ts'
 
 /** What the shop's records do not allow. */
@@ -14,7 +15,7 @@ export const shopRefusals: { readonly [code: string]: Say } = {
   'check-not-known': (facts, w) => `${field(facts, w)}: there is no check ${given(facts, w)} to correct.`,
   'event-not-known': (facts, w) => `${field(facts, w)}: nothing named ${given(facts, w)} happened to this bar, so it cannot be undone.`,
   'bar-left-out': (facts, w) => `${field(facts, w)}: the check ${given(facts, w)} also has readings of ${w.bars(facts.needed)}; a correction needs them too.`,
-  'data-folder-not-writable': (facts, w) => `The data folder ${w.text(facts.folder)} cannot be made or written (${w.text(facts.given)}): see who owns it, or give another with --data.`,
+  'data-folder-not-writable': (facts, w) => `The data folder ${w.text(facts.folder)} cannot be made or written: ${sayErrno(facts.given)}. See who owns it, or give another with --data.`,
   'database-busy': (facts, w) => `Another program has been writing into this shop for ${w.number(Number(facts.waitedMs) / 1000)} s. Nothing was changed: try again when it has ended.`,
   'database-damaged': (facts, w) => `The database ${w.text(facts.file)} is damaged (${w.text(facts.given)}). Nothing was changed: put a backup in its place, or give another folder with --data.`,
   'database-not-ours': (facts, w) => `${w.text(facts.file)} is a database of another program (it holds ${w.text(facts.given)}). Give another folder with --data.`,
