@@ -11,6 +11,7 @@ const nameOf = (id: string) => ({ 'c-1': '35 C', 'c-2': '35 C', 'a-1': '34 A' })
 describe('a finding as a sentence', () => {
   it.each([
     [{ code: 'too-high', facts: { gripMm: 5, underMm: 5 } }, plainUnits, 'Grip 5, 5 under your wish.'],
+    [{ code: 'too-high', facts: { gripMm: 6.9, underMm: 0.9 } }, comma, 'Grip 6,9; 0,9 under your wish.'],
     [{ code: 'too-high', facts: {} }, plainUnits, 'Too little grip.'],
     [{ code: 'too-low', facts: { limit: 'cutter-over-jaw', belowMm: 2 } }, plainUnits, 'Cutter 2 below the jaw tops.'],
     [{ code: 'too-low', facts: { limit: 'cutter-over-jaw', airMm: 0, underMm: 1 } }, plainUnits, 'Cutter level with the jaw tops, 1 under your wish.'],

@@ -22,6 +22,17 @@ describe('how a number came about, in words', () => {
     expect(saySum(sum('high-grip', 'highMm', 37.2, { jawHeightMm: 45, gripWishMm: 7.8 }), plainUnits).inWords).toBe('jaw height − grip asked for')
   })
 
+  it('keeps numbers apart that have decimal commas', () => {
+    const least = sum('advised-high', 'advisedHighMm', 35.5, { highMm: 35.5, maxSeatMmByGrip: 40.25, maxSeatMmByThickness: null })
+    expect(saySum(least, { length: 'mm', decimalMark: ',', words: 'UK' }).worked).toBe('the least of 35,5; 40,25 = 35,5 mm')
+  })
+
+  it('shows the tenths of a µm in lengths that differ by µm', () => {
+    const match = sum('match-of-two', 'matchUm', 0.7, { firstMm: 28.5736, secondMm: 28.5729 })
+    expect(saySum(match, plainUnits).worked).toBe('the difference of 28.5736 and 28.5729 = 0.7 µm')
+    expect(saySum(match, { ...plainUnits, length: 'in' }).worked).toBe('the difference of 1.124945 and 1.124917 = 0.7 µm')
+  })
+
   it('leaves out what was not there, and a sum that only hands a number on', () => {
     expect(saySum(sum('advised-high', 'advisedHighMm', 35, { highMm: 35, maxSeatMmByGrip: 40.25, maxSeatMmByThickness: null }), plainUnits).worked).toBe('the least of 35, 40.25 = 35 mm')
     expect(saySum(sum('low-bed', 'lowMm', 0, { bedMm: 0 }), plainUnits).worked).toBe('0 mm')

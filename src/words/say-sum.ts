@@ -1,4 +1,4 @@
-import { withUnit, wordLength } from '#model/length.ts'
+import { mmPerInch, withUnit, wordLength, wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { Sum } from '#model/sum.ts'
 import { keyWord } from '#words/key-words.ts'
@@ -9,7 +9,7 @@ import { seatSums } from '#words/sums/seat.ts'
 import { setupSums } from '#words/sums/setup.ts'
 import { straightenSums } from '#words/sums/straighten.ts'
 import { termsFor } from '#words/terms.ts'
-import { capital, type Wording, wordingFor } from '#words/wording.ts'
+import { betweenNumbers, capital, type Wording, wordingFor } from '#words/wording.ts'
 
 /** A formula with the names of its inputs in braces: `{jawHeightMm} + {depthMm} − {heightMm}`; a function where it depends on what went in. */
 export type SumWords = { readonly title: string; readonly says: string | ((inputs: Sum['inputs']) => string) }
@@ -23,9 +23,10 @@ export function saySum(sum: Sum, units: Units): SaidSum {
   const w = wordingFor(units), { name, value } = sum.result
   const known = Object.hasOwn(sumWords, sum.formula) ? sumWords[sum.formula]! : null
   const says = known === null ? Object.keys(sum.inputs).map((input) => `{${input}}`).join(', ') : typeof known.says === 'string' ? known.says : known.says(sum.inputs)
-  const fill = (put: (input: string) => string): string => says.replace(/\{([A-Za-z0-9]+)\}/g, (_all, input: string) => put(input)).replaceAll('10 mm', withUnit(10, units)).replaceAll('0.6', w.number(0.6)).replaceAll('+ −', '− ')
+  const fill = (put: (input: string) => string, words = says): string => words.replace(/\{([A-Za-z0-9]+)\}/g, (_all, input: string) => put(input)).replaceAll('10 mm', withUnit(10, units)).replaceAll('0.6', w.number(0.6)).replaceAll('+ −', '− ')
   const result = typeof value === 'number' && isLength(name) ? withUnit(value, units) : valueOf(name, value, w)
-  const worked = fill((input) => valueOf(input, sum.inputs[input], w))
+  const shown = name.endsWith('Um') ? fineValueOf : valueOf
+  const worked = fill((input) => shown(input, sum.inputs[input], w), says.replaceAll('}, {', `}${betweenNumbers(units)}{`))
   return {
     title: known?.title ?? capital(nameOf(name, units)),
     inWords: fill((input) => nameOf(input, units)),
@@ -72,4 +73,11 @@ function valueOf(name: string, value: string | number | null | undefined, w: Wor
   if (typeof value === 'string') return value
   if (isLength(name)) return wordLength(value, w.units)
   return name.endsWith('Deg') ? `${w.number(value)}°` : name.endsWith('Um') ? w.micrometres(value) : w.number(value)
+}
+
+/** The same with a length to a tenth of a µm: where µm come out of it, its usual places would hide the difference. */
+function fineValueOf(name: string, value: string | number | null | undefined, w: Wording): string {
+  if (typeof value !== 'number' || !isLength(name)) return valueOf(name, value, w)
+  const { length, decimalMark } = w.units
+  return length === 'in' ? wordNumber(value / mmPerInch, decimalMark, null, 6) : wordNumber(value, decimalMark, null, 4)
 }

@@ -43,6 +43,11 @@ export function listOf(words: readonly string[], last = 'and'): string {
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`
 }
 
+/** What stands between two numbers that follow each other: beside decimal commas another comma would be read as one. */
+export function betweenNumbers({ decimalMark }: Pick<Units, 'decimalMark'>): string {
+  return decimalMark === ',' ? '; ' : ', '
+}
+
 /** `hole 2`, `holes 2 and 5`, counted from 1 as on the screen. */
 export function counted(one: string, many: string, indexes: Fact | undefined): string {
   const list = Array.isArray(indexes) ? indexes : [indexes]

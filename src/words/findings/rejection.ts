@@ -1,4 +1,4 @@
-import { capital, counted, type Say } from '#words/wording.ts'
+import { betweenNumbers, capital, counted, type Say } from '#words/wording.ts'
 
 /**
  * Why a candidate does not serve, short, to stand after its height: `40: grip 5, 5 under your wish`.
@@ -14,7 +14,7 @@ export const rejectionWords: { readonly [code: string]: Say } = {
   'thickness-not-measured': () => 'Lying flat it stands on its thickness, which is only marked: measure it first, or use it for drilling.',
   'too-thick': tooThick,
   'too-low': (facts, w) => capital(`${tooLow(facts, w)}.`),
-  'too-high': (facts, w) => (`gripMm` in facts ? `Grip ${w.length(facts.gripMm)}, ${w.length(facts.underMm)} under your wish.` : 'Too little grip.'),
+  'too-high': (facts, w) => (`gripMm` in facts ? `Grip ${w.length(facts.gripMm)}${betweenNumbers(w.units)}${w.length(facts.underMm)} under your wish.` : 'Too little grip.'),
   'bar-in-cut': () => 'It reaches into the end that is cut: take shorter bars.',
   'fouled': (facts) => `A hole or cut would meet a bar${facts.holes === undefined ? '' : ` (${counted('cut', 'cuts', facts.holes)})`}: no place is left for it.`,
   'off-balance': () => 'The bars stand too far to one side to carry the part.',

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { betweenNumbers } from '#words/wording.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { RestRow } from '#web/setup/answer/rest-row.tsx'
 import { howItStands, nameOfRest } from '#web/setup/answer/say-choice.ts'
@@ -22,7 +23,7 @@ export function AlsoWork() {
             key={choiceKey(choice)} rest={choice} serves
             lines={[
               `${nameOfRest(choice, bench, units)}, ${howItStands(choice, terms).join(', ')}`,
-              `grip ${lengthIn(choice.gripMm, units)}${choice.airMm === null ? '' : `, ${lengthIn(choice.airMm, units)} clear`}`,
+              `grip ${lengthIn(choice.gripMm, units)}${choice.airMm === null ? '' : `${betweenNumbers(units)}${lengthIn(choice.airMm, units)} clear`}`,
             ]}
           />
         ))}

@@ -23,7 +23,7 @@ it('is copied as a new one, and a part is asked of the vise looked at', () => {
 it('is said in two lines: what it is called, then its part and its bars', () => {
   const bench = benchFrom(inventedShop([{ heightMm: 35, name: 'C' }]), 'vise')!, units = { length: 'mm', decimalMark: '.', words: 'US' } as const
   const kept = { ...setup, bars: ['35-C-1', '35-C-2'] }
-  expect(setupLines(kept, bench, units)).toEqual(['Block, face', '2 × 3 × 7/8, 3,0 mm off the top · 35 C'])
-  expect(setupLines({ ...kept, title: '', operation: '' }, bench, units)).toEqual(['2 × 3 × 7/8, 3,0 mm off the top', '35 C'])
+  expect(setupLines(kept, bench, units)).toEqual(['Block, face', '2 × 3 × 7/8; 3,0 mm off the top · 35 C'])
+  expect(setupLines({ ...kept, title: '', operation: '' }, bench, units)).toEqual(['2 × 3 × 7/8; 3,0 mm off the top', '35 C'])
   expect(sayPart({ ...emptySetupForm('mm'), shape: 'round', height: '25', along: '80' })).toBe('⌀ 25 × 80')
 })

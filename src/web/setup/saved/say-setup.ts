@@ -11,12 +11,12 @@ export function setupLines(setup: Pick<SetupFields, 'title' | 'operation' | 'for
   return named === '' ? [part, bars] : [named, [part, bars].filter((text) => text !== '').join(' · ')]
 }
 
-/** `38 × 60 × 19, 6 off the top, 2 holes`, as it was typed. */
+/** `38 × 60 × 19, 6 off the top, 2 holes`, as it was typed; after decimal commas with semicolons. */
 export function sayPart({ shape, height, between, along, offTop, cuts }: SetupForm): string {
   const size = shape === 'round' ? `⌀ ${[height, along].filter((text) => text !== '').join(' × ')}` : [between, along, height].filter((text) => text !== '').join(' × ')
   const holes = cuts.filter(({ kind }) => kind === 'hole').length, others = cuts.length - holes
   return [
     size, offTop.trim() === '' || offTop.trim() === '0' ? '' : `${offTop} off the top`,
     holes === 0 ? '' : `${holes} ${holes === 1 ? 'hole' : 'holes'}`, others === 0 ? '' : `${others} ${others === 1 ? 'cut' : 'cuts'}`,
-  ].filter((text) => text !== '').join(', ')
+  ].filter((text) => text !== '').join(`${size} ${offTop}`.includes(',') ? '; ' : ', ')
 }
