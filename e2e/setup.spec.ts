@@ -286,6 +286,43 @@ test('with the server away the answer still comes, and the pair taken then is in
   expect(snapshot.bars.filter(({ where }) => where.at === 'vise').map(({ id }) => id)).toEqual(['demo-C-1', 'demo-C-2'])
 })
 
+test.describe('with a thumb', () => {
+  test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } })
+
+  test('the pad covers neither the height asked about nor the first answer to it', async ({ page }) => {
+    await page.goto('/setup')
+    await height(page).tap()
+    await numberPad.give(page, '19', '6')
+    await page.getByRole('button', { name: 'done', exact: true }).tap()
+    await field(page, 'why not this height').tap()
+    for (const digit of '30') await page.getByRole('button', { name: digit, exact: true }).tap()
+    const pad = (await page.getByRole('group', { name: /^Number pad/ }).boundingBox())!
+    for (const seen of [field(page, 'why not this height'), page.getByRole('list', { name: 'Answers to why not' }).getByRole('listitem').first()]) {
+      const box = (await seen.boundingBox())!
+      expect(box.y + box.height).toBeLessThanOrEqual(pad.y)
+    }
+  })
+
+  test('the drawing shows no bars of an earlier answer while there is none', async ({ page }) => {
+    await page.goto('/setup')
+    await height(page).tap()
+    await numberPad.give(page, '19', '6')
+    await expect(page.locator('.setup-room svg')).toContainText('grip 10')
+    await field(page, 'off the top').tap()
+    await numberPad.give(page, '20')
+    await expect(answer(page)).toContainText('No answer yet')
+    await expect(page.locator('.setup-room svg')).not.toContainText('grip')
+    await expect(page.locator('.setup-room svg')).not.toContainText('35 C')
+  })
+})
+
+test('a sheet without a height is not saved', async ({ page }) => {
+  await page.goto('/setup')
+  await page.getByRole('button', { name: 'Save / open' }).click()
+  await expect(page.getByRole('button', { name: 'Save setup' })).toBeDisabled()
+  await expect(page.getByText('Nothing to save yet: the part has no height.')).toBeVisible()
+})
+
 test('a question that nothing serves is written down once', async ({ page, shop }) => {
   const unserved: unknown[] = []
   page.on('request', (request) => { if (request.url().endsWith('/api/unserved')) unserved.push(...request.postDataJSON() as unknown[]) })
