@@ -24,7 +24,7 @@ export function quantilesOf(values: Float64Array, shares: readonly number[], ofS
   for (const bin of binsAt(byValue, valuePlaces)) kept.set(bin, new Float64Array(counts[bin]!))
   for (const bin of binsAt(bySize, sizePlaces)) for (const side of [bins + bin, bins - 1 - bin]) kept.set(side, new Float64Array(counts[side]!))
   fill(kept, values, perUnit)
-  const sizesIn = (bin: number): Float64Array => Float64Array.of(...kept.get(bins + bin)!, ...kept.get(bins - 1 - bin)!.map(Math.abs)).sort()
+  const sizesIn = (bin: number): Float64Array => sizesOf(kept.get(bins + bin)!, kept.get(bins - 1 - bin)!)
   return { ofValues: valuesAt(byValue, valuePlaces, (bin) => kept.get(bin)!), ofSizes: valuesAt(bySize, sizePlaces, sizesIn) }
 }
 
@@ -59,6 +59,14 @@ function fill(kept: ReadonlyMap<number, Float64Array>, values: Float64Array, per
     filled[bin]! += 1
   }
   for (const list of kept.values()) list.sort()
+}
+
+/** Not by spreading: where one value is far from all others, these two bins hold the rest, too many for one call. */
+function sizesOf(above: Float64Array, below: Float64Array): Float64Array {
+  const sizes = new Float64Array(above.length + below.length)
+  sizes.set(above)
+  sizes.set(below.map(Math.abs), above.length)
+  return sizes.sort()
 }
 
 function valuesAt(starts: Int32Array, places: readonly number[], inBin: (bin: number) => Float64Array): readonly number[] {
