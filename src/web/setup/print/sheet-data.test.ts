@@ -37,6 +37,12 @@ describe('the setup sheet', () => {
     expect([...cautions.lines, ...notComputed.lines].join(' ')).not.toMatch(/\b(safe|holds)\b/i)
   })
 
+  it('carries what the screen warns of about this very choice, before the rest', () => {
+    const { cautions } = dataOf({ height: '150', offTop: '1' })
+    expect(cautions.lines[0]).toMatch(/stands above the jaws.*light cuts or a lower pair/)
+    expect(cautions.lines.at(-1)).toContain('instructions of the machine')
+  })
+
   it('says what keeps a bar off its jaw, and goes on one page of A4 and of Letter', () => {
     const data = dataOf({ cuts: [hole, { ...hole, along: '50' }] })
     expect(data.spacer!.lines.join(' ')).toContain('10.75')
@@ -51,6 +57,7 @@ describe('the setup sheet', () => {
   })
 
   it('names what was not given', () => {
+    expect(dataOf({ cuts: [{ ...hole, diameter: '' }] }).notComputed.lines).toContain('Hole 1 is not counted before all its sizes are there.')
     expect(dataOf({ between: '', along: '' }).notComputed.lines.join(' ')).toMatch(/between/i)
   })
 })

@@ -10,6 +10,7 @@ import { cautionsFor } from '#words/cautions.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { type Terms, termsFor } from '#words/terms.ts'
 import { barLabel, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
+import { pointsOf, sayUnfinished } from '#web/setup/answer/say-points.ts'
 import { sayPart } from '#web/setup/saved/say-setup.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
 import { pictureFrom } from '#web/setup/view/picture-from.ts'
@@ -32,7 +33,9 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
   const { answered } = view, terms = termsFor(units.words), nameOf = (id: string) => barLabel(id, bench, units)
   const title = setup.title || sayPart(setup.form), pair = `${figureOf(choice, bench, units)} ${nameOfRest(choice, bench, units).replace(/^pair /, '')}`
   const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => sayFinding(finding, units, nameOf))
-  const moved = say((code) => code.startsWith('moved-')), open = say((code) => /not-given$|not-placed$/.test(code))
+  const isOpen = (code: string): boolean => /not-given$|not-placed$/.test(code)
+  const moved = say((code) => code.startsWith('moved-')), open = [...say(isOpen), ...sayUnfinished(view.counted, setup.form)]
+  const points = pointsOf({ shown: choice, answer: answered.answer }).filter(({ code }) => !isOpen(code)).map((finding) => sayFinding(finding, units, nameOf))
   return {
     picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id), units.length)!,
     units, words: sheetWords(`Setup sheet: ${title}`, `${title} on ${pair} in ${bench.vise.name}.`, units.words), scale: 'Scale',
@@ -47,7 +50,7 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
     spacer: moved.length === 0 ? null : { heading: 'Off their places', lines: moved },
     workStop: { heading: 'Work stop', lines: ['Against', 'Distance'] },
     test: { heading: 'Is it down?', lines: ['A strip of paper between part and bar at each corner, then tighten: tick the strips that do not pull out.'] },
-    cautions: { heading: 'Cautions', lines: cautionsFor(situationsOf(choice, answered.question.part, answered.question.cuts), units) },
+    cautions: { heading: 'Cautions', lines: [...points, ...cautionsFor(situationsOf(choice, answered.question.part, answered.question.cuts), units)] },
     notComputed: { heading: 'What this sheet leaves open', lines: [...say((code) => code === 'not-computed'), ...open] },
   }
 }
