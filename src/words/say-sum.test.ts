@@ -19,6 +19,7 @@ describe('how a number came about, in words', () => {
 
   it('tells the grip there is from the grip asked for', () => {
     expect(saySum(sum('stick-out-per-grip', 'stickOutPerGrip', 0.9, { stickOutMm: 9, gripMm: 10 }), plainUnits).inWords).toBe('above the jaws / grip')
+    expect(saySum(sum('stick-out-per-grip', 'stickOutPerGrip', 0.6, { aboveLowerJawMm: 7.5, gripMm: 12.5 }), plainUnits).inWords).toBe('above the lower jaw / grip')
     expect(saySum(sum('high-grip', 'highMm', 37.2, { jawHeightMm: 45, gripWishMm: 7.8 }), plainUnits).inWords).toBe('jaw height − grip asked for')
   })
 

@@ -46,7 +46,7 @@ const sumNames: { readonly [name: string]: string } = {
   lowMm: 'lowest seat', highMm: 'highest seat', widthMm: 'width of the window', advisedHighMm: 'highest advised seat', gripWishMm: 'grip asked for',
   maxSeatMmByGrip: 'highest seat by stick-out for the grip', maxSeatMmByThickness: 'highest seat by stick-out for the width',
   cutterOverJawMm: 'lowest seat for the cutter', drillTipMm: 'lowest seat for the drill', throughCutMm: 'lowest seat for the cut', reachBelowMm: 'furthest reach below the part',
-  stickOutMm: 'above the jaws', tipMm: 'length of the point', bedMm: 'bed', neededMm: 'room the bars need', secondThicknessMm: 'thickness of the other',
+  stickOutMm: 'above the jaws', aboveLowerJawMm: 'above the lower jaw', tipMm: 'length of the point', bedMm: 'bed', neededMm: 'room the bars need', secondThicknessMm: 'thickness of the other',
   firstMm: 'the first bar', secondMm: 'the second', thirdMm: 'the third', fourthMm: 'the fourth',
   thicknessMm: 'thickness', keepOutMm: 'distance kept', wantedYMm: 'where it was wanted', wantedXMm: 'where it was wanted', movedMm: 'how far it had to move',
   zeroMm: 'zero', meanReadingUm: 'mean reading', highestUm: 'highest', lowestUm: 'lowest', slopeUmPerMm: 'slope for each mm', middleUm: 'middle', chordUm: 'chord over the ends',

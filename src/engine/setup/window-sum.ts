@@ -35,7 +35,7 @@ export function sumOfAtSeat({ vise, part, cuts }: WindowQuestion, seatMm: number
     sum('stick-out-at-seat', 'stickOutMm', stickOutMm, { seatMm, heightMm, jawHeightMm }, rulesSources),
     ...(atSeat.airMm === null ? [] : [sum('air-at-seat', 'airMm', atSeat.airMm, { stickOutMm, depthMm: deepestOverJawMm(cuts) }, rulesSources)]),
     ...(atSeat.stickOutPerGrip === null ? [] : [sum('stick-out-per-grip', 'stickOutPerGrip', atSeat.stickOutPerGrip,
-      { stickOutMm: stickOutMm + jawHeightMm - gripJawMm, gripMm }, rulesSources)]),
+      gripJawMm < jawHeightMm ? { aboveLowerJawMm: stickOutMm + jawHeightMm - gripJawMm, gripMm } : { stickOutMm, gripMm }, rulesSources)]),
   ]
 }
 

@@ -34,7 +34,7 @@ export const setupSums: { readonly [formula: string]: SumWords } = {
   'grip-round-at-seat': { title: 'Jaw above the line where it touches', says: 'the lesser of {jawHeightMm} − {seatMm} − {diameterMm} / 2 and {diameterMm} / 2' },
   'stick-out-at-seat': { title: 'Above the jaws', says: '{seatMm} + {heightMm} − {jawHeightMm}' },
   'air-at-seat': { title: 'Clear of the jaws', says: '{stickOutMm} − {depthMm}' },
-  'stick-out-per-grip': { title: 'Above the jaws for each grip', says: '{stickOutMm} / {gripMm}' },
+  'stick-out-per-grip': { title: 'Above the jaws for each grip', says: (inputs) => ('aboveLowerJawMm' in inputs ? '{aboveLowerJawMm} / {gripMm}' : '{stickOutMm} / {gripMm}') },
   'needed-across': { title: 'Room the bars need', says: (inputs) => given(inputs, ['thicknessMm', 'secondThicknessMm', ...(typeof inputs.secondThicknessMm === 'number' ? ['gapMm'] : [])]).join(' + ') },
   'keep-out-hole': { title: 'A bar keeps from the middle of the hole', says: '{diameterMm} / 2 + {holeAirMm}' },
   'place-across': { title: 'Where the bar stands across', says: '{wantedYMm} + {movedMm}' },
