@@ -1,6 +1,6 @@
 import { defineConfig, devices } from '@playwright/test'
 
-const executablePath = process.env['PW_CHROMIUM']
+const executablePath = process.env['PW_CHROMIUM'] || undefined
 
 /** Each story starts a shop of its own (e2e/shop.ts), so they may run in any order and side by side. */
 export default defineConfig({

@@ -61,7 +61,10 @@ async function freePort(): Promise<number> {
   return await new Promise((done, failed) => {
     const probe = createServer().once('error', failed).listen(0, '127.0.0.1', () => {
       const address = probe.address()
-      probe.close(() => { typeof address === 'object' && address ? done(address.port) : failed(new Error('no port')) })
+      probe.close(() => {
+        if (typeof address === 'object' && address) done(address.port)
+        else failed(new Error('no port'))
+      })
     })
   })
 }

@@ -67,7 +67,7 @@ export function runAll(steps) {
 /** The Chromium that browser stories run in: `PW_CHROMIUM`, one on the PATH, or Playwright's own, which is fetched if need be. */
 export function chromium() {
   const onPath = (name) => (process.env.PATH ?? '').split(delimiter).map((folder) => join(folder, name)).find((file) => existsSync(file))
-  const found = process.env.PW_CHROMIUM ?? onPath('chromium') ?? onPath('chromium-browser') ?? onPath('google-chrome')
+  const found = process.env.PW_CHROMIUM || (onPath('chromium') ?? onPath('chromium-browser') ?? onPath('google-chrome'))
   if (found) return found
   const fetched = spawnSync(process.execPath, ['node_modules/@playwright/test/cli.js', 'install', 'chromium'], { cwd: top, stdio: 'inherit' })
   if (fetched.status === 0) return undefined

@@ -1,4 +1,4 @@
-import { trusts, whereabouts, type Bar, type Trust, type Whereabouts } from '#model/bar.ts'
+import { trusts, whereabouts, type Bar } from '#model/bar.ts'
 import { Refusal } from '#model/refusal.ts'
 
 /** How the bars of a footing stand; also their order among the ways. */
@@ -91,8 +91,6 @@ export const availableTrusts: readonly number[] = Array.from({ length: worstAvai
 
 export const isAvailable = (footings: Footings, k: number): boolean => footings.trust[k]! <= worstAvailable
 
-export const trustOf = (footings: Footings, k: number): Trust => trusts[footings.trust[k]!]!
-export const whereOf = (footings: Footings, k: number): Whereabouts => whereabouts[footings.where[k]!]!
 export const standOf = (footings: Footings, k: number): Stand => stands[footings.stand[k]!]!
 
 /** The bars of a footing, from the fixed jaw. */
