@@ -1,6 +1,6 @@
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 import { type BudgetAnswer, budgetOf, type BudgetPart, type BudgetQuestion, distributions } from '#engine/inspect/budget.ts'
 import { mostAnyUnit } from '#engine/inspect/reading-limits.ts'
 

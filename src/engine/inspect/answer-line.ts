@@ -1,6 +1,6 @@
 import { Refusal } from '#model/refusal.ts'
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { lineOf, type LineAnswer, type LineQuestion } from '#engine/inspect/line.ts'
 import { mostAnyUnit, mostStations } from '#engine/inspect/reading-limits.ts'
 

@@ -1,7 +1,7 @@
 import { Refusal } from '#model/refusal.ts'
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 import { matesOf, type MatesQuestion, type Paired, type Windowed } from '#engine/inspect/mates.ts'
 import { mostAnyUnit, mostBars } from '#engine/inspect/reading-limits.ts'
 

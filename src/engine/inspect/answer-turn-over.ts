@@ -1,8 +1,8 @@
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { longestUm, mostStations } from '#engine/inspect/reading-limits.ts'
 import { turnOverOf, type TurnOverAnswer, type TurnOverQuestion } from '#engine/inspect/turn-over.ts'
-import { longestMm } from '#engine/setup/read-value.ts'
+import { longestMm } from '#engine/read/raw-object.ts'
 
 /** The calculation `turn-over`: one raw case in, its answer out. @throws Refusal with a malformed code, then as `turnOverOf` */
 export function answerTurnOver(raw: unknown): TurnOverAnswer & Ignored & { readonly sum: readonly Sum[] } {

@@ -1,5 +1,5 @@
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { longestUm } from '#engine/inspect/reading-limits.ts'
 import { commonGuardFactor, decisionRules, type VerdictAnswer, verdictOf, type VerdictQuestion } from '#engine/inspect/verdict.ts'
 

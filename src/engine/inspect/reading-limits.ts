@@ -1,4 +1,4 @@
-import { longestMm } from '#engine/setup/read-value.ts'
+import { longestMm } from '#engine/read/raw-object.ts'
 
 /** µm. Beyond it a reading is a slip of the pen. */
 export const longestUm = 1000 * longestMm

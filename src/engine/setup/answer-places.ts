@@ -3,7 +3,8 @@ import type { Sum } from '#model/sum.ts'
 import { obstaclesOf } from '#engine/setup/obstacles.ts'
 import { sumOfPlaces } from '#engine/setup/places-sum.ts'
 import { placesOf } from '#engine/setup/places.ts'
-import { readPlacesCase, type Ignored } from '#engine/setup/read-question.ts'
+import { type Ignored } from '#engine/read/read-case.ts'
+import { readPlacesCase } from '#engine/setup/read-question.ts'
 
 export type PlacesAnswer = Places & Ignored & { readonly sum: readonly Sum[] }
 

@@ -1,7 +1,8 @@
 import type { AtSeat, Window } from '#model/setup.ts'
 import type { Sum } from '#model/sum.ts'
 import { atSeatOf } from '#engine/setup/at-seat.ts'
-import { readWindowCase, type Ignored } from '#engine/setup/read-question.ts'
+import { type Ignored } from '#engine/read/read-case.ts'
+import { readWindowCase } from '#engine/setup/read-question.ts'
 import { sumOfAtSeat, sumOfWindow } from '#engine/setup/window-sum.ts'
 import { windowOf } from '#engine/setup/window.ts'
 

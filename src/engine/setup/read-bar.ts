@@ -1,6 +1,6 @@
 import { standings, trusts, whereabouts, type Bar } from '#model/bar.ts'
 import type { BarInPlan } from '#engine/setup/support.ts'
-import { longestMm, type RawObject } from '#engine/setup/read-value.ts'
+import { longestMm, type RawObject } from '#engine/read/raw-object.ts'
 
 /** A bar of the rack. What is left out: trusted, its height measured, its thickness only marked, in its slot. */
 export function readBar(raw: RawObject): Bar {

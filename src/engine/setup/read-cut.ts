@@ -1,7 +1,7 @@
 import { cutKinds, tools, type Cut, type EndCut, type Hole, type MilledCut } from '#model/cut.ts'
 import type { Rect } from '#model/part.ts'
 import type { InTheWay } from '#engine/setup/obstacles.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 
 /** The most cuts a case may hold. */
 export const mostCuts = 1000

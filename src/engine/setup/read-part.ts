@@ -2,7 +2,7 @@ import { shapes, type Part } from '#model/part.ts'
 import type { Vise } from '#model/vise.ts'
 import type { PartInPlan } from '#engine/setup/obstacles.ts'
 import { readRect } from '#engine/setup/read-cut.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 
 export function readVise(raw: RawObject): Vise {
   const jawWidthMm = raw.numberOr('jawWidthMm', null), lowerJawHeightMm = raw.numberOr('lowerJawHeightMm', null)

@@ -2,12 +2,12 @@ import type { Bar } from '#model/bar.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { SetupQuestion } from '#model/setup.ts'
 import { ways } from '#model/wishes.ts'
-import { Complaints } from '#engine/setup/complaints.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import type { InTheWay, PartInPlan } from '#engine/setup/obstacles.ts'
 import { readBar, readBarInPlan } from '#engine/setup/read-bar.ts'
 import { mostCuts, readCut, readInTheWay } from '#engine/setup/read-cut.ts'
 import { readPart, readPartInPlan, readVise } from '#engine/setup/read-part.ts'
-import { RawObject } from '#engine/setup/read-value.ts'
 import { defaultWishes, readWishes } from '#engine/setup/read-wishes.ts'
 import { refuseImpossible } from '#engine/setup/refuse.ts'
 import type { BarInPlan } from '#engine/setup/support.ts'
@@ -22,9 +22,6 @@ export type PlacesCase = {
   readonly wishes: WindowQuestion['wishes']
 }
 export type SetupCase = { readonly question: SetupQuestion; readonly bars: readonly Bar[] }
-
-/** Paths of the keys that were given and that nobody knows, such as `part.colour`. */
-export type Ignored = { readonly ignored: readonly string[] }
 
 /**
  * A raw `window` case with every default filled in.
@@ -67,16 +64,6 @@ export function readSetupCase(raw: unknown): SetupCase & Ignored {
   })
   refuseImpossible({ ...question, bars })
   return { question, bars, ignored }
-}
-
-/** Reads all of a case, then refuses it if anything in it was malformed. Stand-ins (null, NaN) never get past this. */
-export function readCase<Value>(raw: unknown, read: (object: RawObject) => Value): { readonly value: Value } & Ignored {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: '', given: null, needed: 'an object' })
-  const complaints = new Complaints(), object = new RawObject(complaints, '', raw)
-  const value = read(object)
-  object.close()
-  complaints.refuseAny()
-  return { value, ignored: complaints.ignored }
 }
 
 const readMain = (object: RawObject): WindowQuestion => ({

@@ -1,5 +1,5 @@
 import { uses, type Use, type Wishes } from '#model/wishes.ts'
-import { longestMm, type RawObject } from '#engine/setup/read-value.ts'
+import { longestMm, type RawObject } from '#engine/read/raw-object.ts'
 
 /** Where nobody wishes otherwise. Common practice, no source. @source SETUP-RULES */
 export const commonWishes = {

@@ -2,7 +2,7 @@ import { Refusal } from '#model/refusal.ts'
 import type { Sum } from '#model/sum.ts'
 import { longestUm } from '#engine/inspect/reading-limits.ts'
 import { type Straighten, straightenOf, type StraightenQuestion } from '#engine/make/straighten/straighten.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 /** The calculation `straighten`: one raw case in, its answer out. @throws Refusal with a malformed code, then `size-not-positive`, `wish-negative` */

@@ -3,7 +3,7 @@ import type { Sum } from '#model/sum.ts'
 import { type Coverage, coverageOf } from '#engine/rack/coverage/coverage.ts'
 import { readCoverageCase } from '#engine/rack/coverage/read-coverage.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
-import type { Ignored } from '#engine/setup/read-question.ts'
+import type { Ignored } from '#engine/read/read-case.ts'
 
 /** The calculation `coverage`: one raw case in, its answer out. @throws Refusal as `readCoverageCase`, then as `coverageOf` */
 export function answerCoverage(raw: unknown): Coverage & Ignored & { readonly findings: readonly Finding[]; readonly sum: readonly Sum[] } {

@@ -5,11 +5,11 @@ import type { CoverageQuestion, SetupOfShop, ViseOfShop } from '#engine/rack/cov
 import { readBar } from '#engine/setup/read-bar.ts'
 import { mostCuts, readCut } from '#engine/setup/read-cut.ts'
 import { readPart, readVise } from '#engine/setup/read-part.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 import { defaultWishes, readWishes } from '#engine/setup/read-wishes.ts'
 import { refuseImpossible } from '#engine/setup/refuse.ts'
-import { refuseIdTwice } from '#engine/setup/refuse-twice.ts'
+import { refuseIdTwice } from '#engine/read/refuse-twice.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 const mostSetups = 10_000, mostVises = 50, mostNext = 5, mostTimes = 1e6

@@ -4,7 +4,7 @@ import type { Sum } from '#model/sum.ts'
 import { type HeightWindow, isInside, type Ladder, ladderTo, rungsIn } from '#engine/rack/heights/ladder.ts'
 import { fewestSingle, type SingleHeights } from '#engine/rack/heights/single.ts'
 import { fewestStacked, type StackedHeights } from '#engine/rack/heights/stacked.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 export type HeightsAnswer = Ignored & {

@@ -2,8 +2,8 @@ import { Refusal } from '#model/refusal.ts'
 import type { Sum } from '#model/sum.ts'
 import { longestUm, mostBars, mostStations } from '#engine/inspect/reading-limits.ts'
 import { type GrindingStage, type Regrind, regrindOf, type RegrindQuestion, type WornBar } from '#engine/rack/regrind/regrind.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 
 const mostStages = 20, mostWindows = 1000, mostSparkOut = 1000
 /** µm. Nothing finer is counted. */

@@ -5,7 +5,7 @@ import { blockOf, type BlockOrder } from '#engine/setup/block/block.ts'
 import type { BlockQuestion } from '#engine/setup/block/block-question.ts'
 import type { OrderName } from '#engine/setup/block/orders.ts'
 import { readBlockCase } from '#engine/setup/block/read-block.ts'
-import type { Ignored } from '#engine/setup/read-question.ts'
+import type { Ignored } from '#engine/read/read-case.ts'
 import { rulesSources } from '#engine/setup/sum-sources.ts'
 
 /** Both orders, each with what speaks for it. `situations`: which cautions belong beside the answer. */

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { answerBlock } from '#engine/setup/block/answer-block.ts'
 import { faces, oppositeOf } from '#engine/setup/block/orders.ts'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 
 const vise = { jawHeightMm: 45, openingMm: 150 }
 const plain = { vise, raw: { lengthMm: 84, widthMm: 43, heightMm: 28 }, finish: { lengthMm: 80, widthMm: 40, heightMm: 25 } }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { answerChuck } from '#engine/setup/chuck/answer-chuck.ts'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 
 const bar = fc.record({ thicknessMm: fc.integer({ min: 1, max: 60 }).map((half) => half / 2), trust: fc.constantFrom('trusted', 'look first', 'drill bar', 'in work', 'gone') })
 

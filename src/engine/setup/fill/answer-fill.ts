@@ -1,7 +1,7 @@
 import type { Sum } from '#model/sum.ts'
 import { fillsOf, type Fill } from '#engine/setup/fill/fill.ts'
 import { readFillCase } from '#engine/setup/fill/read-fill.ts'
-import type { Ignored } from '#engine/setup/read-question.ts'
+import type { Ignored } from '#engine/read/read-case.ts'
 
 export type FillAnswer = { readonly fills: readonly Fill[]; readonly sum: readonly Sum[] } & Ignored
 

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { answerFill } from '#engine/setup/fill/answer-fill.ts'
 import { fillsOf, type Fill, type FillQuestion } from '#engine/setup/fill/fill.ts'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 
 /** Every choice of up to three entries with bars of their own, in whole steps of 0.01, in the order that the rule asks for. */
 function everyFill(targetSteps: number, toleranceSteps: number, sizes: readonly { readonly id: string; readonly steps: number }[]) {

@@ -1,7 +1,7 @@
 import { Refusal } from '#model/refusal.ts'
 import type { FillQuestion, Size } from '#engine/setup/fill/fill.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 /** mm. A fill this near serves where nobody says otherwise. Common practice, no source. @source SETUP-RULES */

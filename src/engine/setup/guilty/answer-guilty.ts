@@ -2,8 +2,8 @@ import type { Finding } from '#model/finding.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Sum } from '#model/sum.ts'
 import { guiltyOf, type Guilty, type GuiltyQuestion, type Suspect } from '#engine/setup/guilty/guilty.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
-import { longestMm } from '#engine/setup/read-value.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
+import { longestMm } from '#engine/read/raw-object.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 export type GuiltyAnswer = Guilty & Ignored & { readonly findings: readonly Finding[]; readonly sum: readonly Sum[] }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { answerGuilty } from '#engine/setup/guilty/answer-guilty.ts'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 
 const um = fc.integer({ min: -40, max: 40 })
 

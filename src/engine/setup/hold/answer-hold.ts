@@ -1,6 +1,6 @@
 import type { Finding } from '#model/finding.ts'
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { type Hold, holdOf, type HoldQuestion, type Limit } from '#engine/setup/hold/hold.ts'
 import { type ClampRange, holdQuestionFrom, readHold } from '#engine/setup/hold/read-hold.ts'
 

@@ -1,5 +1,5 @@
 import { Refusal } from '#model/refusal.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 import { refuseNotPositive } from '#engine/setup/seat/read-part.ts'
 import { clampForceN, commonEfficiency, leastEfficiency, mostEfficiency, type Screw } from '#engine/setup/hold/clamp-force.ts'
 import { type Drilling, drillingForce, type MillingCut, millingForce } from '#engine/setup/hold/cutting-forces.ts'

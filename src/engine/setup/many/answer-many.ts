@@ -3,7 +3,7 @@ import type { Sum } from '#model/sum.ts'
 import { manyOf, type Heights, type Many, type ManyQuestion } from '#engine/setup/many/many.ts'
 import { readHeight, refuseUnfitHeights } from '#engine/setup/many/read-heights.ts'
 import { mostCuts } from '#engine/setup/read-cut.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { rulesSources } from '#engine/setup/sum-sources.ts'
 
 /**

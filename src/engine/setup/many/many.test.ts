@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { answerMany } from '#engine/setup/many/answer-many.ts'
 import { manyOf, type Heights, type HeightOfPair } from '#engine/setup/many/many.ts'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 
 const serves = (mm: number, { lowMm, highMm }: Heights) => mm >= lowMm && mm <= highMm
 

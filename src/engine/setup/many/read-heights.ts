@@ -1,7 +1,7 @@
 import { Refusal } from '#model/refusal.ts'
 import type { HeightOfPair } from '#engine/setup/many/many.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
-import { refuseIdTwice } from '#engine/setup/refuse-twice.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
+import { refuseIdTwice } from '#engine/read/refuse-twice.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 export const readHeight = (raw: RawObject): HeightOfPair => ({ id: raw.text('id'), heightMm: raw.number('heightMm') })

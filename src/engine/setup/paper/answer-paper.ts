@@ -3,7 +3,7 @@ import type { Sum } from '#model/sum.ts'
 import { toldApart, type Told } from '#engine/setup/paper/causes.ts'
 import { paperOf, type Paper, type PaperQuestion } from '#engine/setup/paper/paper.ts'
 import { readPaperCase } from '#engine/setup/paper/read-paper.ts'
-import type { Ignored } from '#engine/setup/read-question.ts'
+import type { Ignored } from '#engine/read/read-case.ts'
 import { rulesSources } from '#engine/setup/sum-sources.ts'
 
 /** `tellApart`: how to find out which of the causes it is. `situations`: which cautions belong beside the answer. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { answerPaper } from '#engine/setup/paper/answer-paper.ts'
 import { paperOf, type PaperQuestion } from '#engine/setup/paper/paper.ts'
 import { corners, type Corner, type Strips } from '#engine/setup/paper/strips.ts'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 
 const question = (loose: readonly Corner[], clamped: boolean): PaperQuestion => ({
   part: { betweenJawsMm: 60, alongJawsMm: 80 }, stripMm: 0.03, acrossMm: 53, alongMm: 74, clamped, topOut: false,

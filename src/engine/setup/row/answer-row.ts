@@ -1,5 +1,5 @@
 import type { Sum } from '#model/sum.ts'
-import type { Ignored } from '#engine/setup/read-question.ts'
+import type { Ignored } from '#engine/read/read-case.ts'
 import { readRowCase } from '#engine/setup/row/read-row.ts'
 import { rowOf, type Row } from '#engine/setup/row/row.ts'
 import { sumOfRow } from '#engine/setup/row/row-sum.ts'

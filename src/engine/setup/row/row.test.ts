@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { refusalOf } from '#engine/setup/refusal-of.ts'
+import { refusalOf } from '#engine/read/refusal-of.ts'
 import { answerRow } from '#engine/setup/row/answer-row.ts'
 import { rowOf } from '#engine/setup/row/row.ts'
 import type { RowPair } from '#engine/setup/row/row-question.ts'

@@ -1,6 +1,6 @@
 import { Refusal } from '#model/refusal.ts'
 import type { SeatPart } from '#engine/setup/seat/seat.ts'
-import { longestMm, type RawObject } from '#engine/setup/read-value.ts'
+import { longestMm, type RawObject } from '#engine/read/raw-object.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
 
 /** µm, and µm/mm. Beyond it a height or slope is a slip of the pen. */

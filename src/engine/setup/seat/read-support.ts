@@ -1,7 +1,7 @@
 import { longestUm, mostPoints, readSeatPart, refuseNegative, refuseNotPositive, refusePart } from '#engine/setup/seat/read-part.ts'
 import { type BarUnder, type Figure, sides, type Support } from '#engine/setup/seat/support.ts'
 import { Refusal } from '#model/refusal.ts'
-import { longestMm, type RawObject } from '#engine/setup/read-value.ts'
+import { longestMm, type RawObject } from '#engine/read/raw-object.ts'
 
 const level: Figure = { value: 0, u: 0 }
 

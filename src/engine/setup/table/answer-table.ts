@@ -1,6 +1,6 @@
 import { situations, type Situation } from '#model/situation.ts'
 import type { Sum } from '#model/sum.ts'
-import type { Ignored } from '#engine/setup/read-question.ts'
+import type { Ignored } from '#engine/read/read-case.ts'
 import { geometrySources, rulesSources } from '#engine/setup/sum-sources.ts'
 import { readTableCase } from '#engine/setup/table/read-table.ts'
 import { tableOf, type Table, type TableQuestion } from '#engine/setup/table/table.ts'

@@ -1,6 +1,6 @@
 import type { Finding } from '#model/finding.ts'
 import type { Sum } from '#model/sum.ts'
-import { readCase, type Ignored } from '#engine/setup/read-question.ts'
+import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { type Gain, gainsOf } from '#engine/setup/tilt/gain.ts'
 import { questionsFrom, readTilt } from '#engine/setup/tilt/read-tilt.ts'
 import { type Tilted, tiltOf, type TiltQuestion } from '#engine/setup/tilt/tilt.ts'

@@ -1,5 +1,5 @@
 import { Refusal } from '#model/refusal.ts'
-import type { RawObject } from '#engine/setup/read-value.ts'
+import type { RawObject } from '#engine/read/raw-object.ts'
 import { longestUm, mostPoints, readSeatPart, refuseNegative, refusePart, refuseSeat } from '#engine/setup/seat/read-part.ts'
 import { readSupport, refuseSupport } from '#engine/setup/seat/read-support.ts'
 import { heldBy, type Support } from '#engine/setup/seat/support.ts'
