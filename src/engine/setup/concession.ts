@@ -6,6 +6,9 @@ import { lowLimitsOf } from '#engine/setup/window.ts'
 /** What one wish would have to become for a seat outside the window to serve. */
 export type Concession = Pick<Offer, 'wish' | 'toMm'>
 
+/** What a concession depends on. */
+export type Conceding = { readonly question: SetupQuestion; readonly window: Window; readonly asked: { readonly cutterMm: number; readonly belowMm: number } }
+
 /** On which side of the window a seat lies: above its high end, or below its low end. */
 export type Side = 'above' | 'below'
 
@@ -18,27 +21,29 @@ export const lossMm = ({ lowMm, highMm }: Window, side: Side, seatMm: number): n
  *
  * @source SETUP-RULES
  */
-export function concessionAt(question: SetupQuestion, window: Window, seatMm: number): Concession | null {
+export function concessionAt({ question, window, asked }: Conceding, seatMm: number): Concession | null {
   const tooLow = seatMm < window.lowMm - touchMm, tooHigh = seatMm > window.highMm + touchMm
   if (tooLow === tooHigh) return null
   if (tooHigh) {
     const toMm = window.gripWishMm === null ? 0 : window.gripWishMm - lossMm(window, 'above', seatMm)
     return toMm > touchMm ? { wish: 'gripMm', toMm } : null
   }
-  const { cutterMm, belowMm } = askedOf(question), cutter = cutterMm > seatMm + touchMm, below = belowMm > seatMm + touchMm
+  const { cutterMm, belowMm } = asked, cutter = cutterMm > seatMm + touchMm, below = belowMm > seatMm + touchMm
   if (cutter === below) return null
   const toMm = cutter ? question.wishes.airMm - (cutterMm - seatMm) : question.wishes.bedAirMm - (belowMm - seatMm)
   return toMm < -touchMm ? null : { wish: cutter ? 'airMm' : 'bedAirMm', toMm: Math.max(0, toMm) }
 }
 
-/** No seat beyond these could serve by giving up one wish. */
-export function concededRange({ wishes }: SetupQuestion, { lowMm, highMm, gripWishMm }: Window, side: Side): Range {
-  return side === 'above'
-    ? { fromMm: Math.max(highMm, lowMm) - 2 * touchMm, toMm: highMm + (gripWishMm ?? 0) }
-    : { fromMm: lowMm - Math.max(wishes.airMm, wishes.bedAirMm) - 2 * touchMm, toMm: Math.min(lowMm, highMm) + 2 * touchMm }
+/** Only seats between these could serve by giving up one wish, in mm; the very ends are left to `concessionAt`. */
+export function concededRange({ question, window, asked: { cutterMm, belowMm } }: Conceding, side: Side): Range {
+  const { lowMm, highMm, gripWishMm } = window, { airMm, bedAirMm } = question.wishes, slackMm = 2 * touchMm
+  if (side === 'above') return { fromMm: Math.max(highMm, lowMm) - slackMm, toMm: highMm + (gripWishMm ?? 0) }
+  const leastMm = cutterMm > belowMm ? Math.max(belowMm, cutterMm - airMm) : Math.max(cutterMm, belowMm - bedAirMm)
+  return { fromMm: leastMm - slackMm, toMm: Math.min(lowMm, highMm) + slackMm }
 }
 
-function askedOf(question: SetupQuestion): { readonly cutterMm: number; readonly belowMm: number } {
+/** What the cutter, and whatever comes out below, ask of the seat; −Infinity where there is none. */
+export function askedOf(question: SetupQuestion): Conceding['asked'] {
   const limits = lowLimitsOf(question)
   return { cutterMm: limits['cutter-over-jaw'] ?? -Infinity, belowMm: Math.max(limits['drill-tip'] ?? -Infinity, limits['through-cut'] ?? -Infinity) }
 }

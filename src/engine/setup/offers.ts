@@ -19,11 +19,13 @@ export function offersOf(search: Search): readonly Offer[] {
   const { question, rack } = search
   const standing = stands.filter((stand) => question.ways.includes(stand) && restsOnBars(search, stand))
   const footings = standing.flatMap((stand) => sides.flatMap((side) => firstOf(footingsOffered(search, stand, rack.bySeat[stand].all, side), mostOffers)))
-  const near = nearestFirst(search, [...footings.map((k) => foundFooting(search, k)), ...(question.ways.includes('bed') ? [theBed] : [])])
-  const farthest = near[mostOffers - 1]?.found, mostMm = farthest ? lossOf(search, farthest) + 1e-6 : Infinity
-  const stacks = question.ways.includes('stack') && restsOnBars(search, 'on edge')
-    ? sides.flatMap((side) => firstOf(stacksOffered(search, side, mostMm), mostOffers)) : []
-  const offered = nearestFirst(search, [...near.map(({ found }) => found), ...stacks.map((stack) => foundStack(search, stack))])
+  let offered = nearestFirst(search, [...footings.map((k) => foundFooting(search, k)), ...(question.ways.includes('bed') ? [theBed] : [])])
+  for (const side of question.ways.includes('stack') && restsOnBars(search, 'on edge') ? sides : []) {
+    // farther than the last of those so far no stack is worth looking for
+    const mostMm = offered.length < mostOffers ? Infinity : lossOf(search, offered[mostOffers - 1]!.found)
+    const stacks = stacksOffered(search, side, mostOffers, mostMm).map((stack) => foundStack(search, stack))
+    offered = nearestFirst(search, [...offered.map(({ found }) => found), ...stacks])
+  }
   return offered.slice(0, mostOffers).map(({ found, wish, toMm }) => ({
     wish, toMm, bars: found.bars.map((bar) => bar.id), stand: found.stand, ...(found.stacked === null ? {} : { stacked: found.stacked }),
   }))
@@ -39,7 +41,7 @@ function nearestFirst(search: Search, all: readonly Found[]): readonly (Pick<Off
   const idsOf = ({ bars }: Found) => bars.map((bar) => bar.id)
   return all
     .flatMap((found) => {
-      const concession = concessionAt(search.question, search.window, found.seatMm)
+      const concession = concessionAt(search, found.seatMm)
       return concession === null ? [] : [{ ...concession, found, loss: lengthClassOf(lossOf(search, found)) }]
     })
     .toSorted((a, b) => a.loss - b.loss || compareIds(idsOf(a.found), idsOf(b.found)) || ways.indexOf(a.found.stand) - ways.indexOf(b.found.stand))

@@ -38,5 +38,8 @@ export const matchClassOf = (differUm: number, tolerance: boolean): number =>
 /** Lengths that count as equal are in one class: of 1e-6 mm, its borders off any length that is written down. */
 export const lengthClassOf = (lengthMm: number): number => Math.floor(lengthMm * 1e6 + 0.37)
 
+/** No length of a class is above this, in mm. */
+export const lengthClassTopMm = (lengthClass: number): number => (lengthClass + 0.63) / 1e6
+
 /** A half goes up, also one that rounding left a little short. */
 const halvesGoUp = 0.5 + 1e-6

@@ -2,6 +2,7 @@ import { trusts, type Bar } from '#model/bar.ts'
 import type { AtSeat, SetupQuestion, Window } from '#model/setup.ts'
 import { edgeBetween } from '#engine/numeric/sorted.ts'
 import { atSeatOf } from '#engine/setup/at-seat.ts'
+import { askedOf, type Conceding } from '#engine/setup/concession.ts'
 import { barsOf, isAvailable, standOf, worstAvailable, type Footings, type Stand } from '#engine/setup/footings.ts'
 import type { RackIndex } from '#engine/setup/index-rack.ts'
 import { obstaclesOf, type Obstacles } from '#engine/setup/obstacles.ts'
@@ -15,11 +16,9 @@ import { touchMm } from '#engine/setup/tolerance.ts'
 import { windowOf } from '#engine/setup/window.ts'
 
 /** One question put to one rack, with what is worked out once for all candidates. */
-export type Search = PlaceMemory & {
-  readonly question: SetupQuestion
+export type Search = PlaceMemory & Conceding & {
   readonly rack: RackIndex
   readonly footings: Footings
-  readonly window: Window
   readonly obstacles: Obstacles
   readonly atSeat: (seatMm: number) => AtSeat
   readonly classOf: SeatClassOf
@@ -43,7 +42,7 @@ export function searchFor(question: SetupQuestion, rack: RackIndex): Search {
   }
   const ranks = new Uint8Array(footings.count).fill(unknown)
   const search: Search = {
-    question, rack, footings, window, obstacles, atSeat, classOf, ...rangesOf(window), ...rememberPlaces(footings, obstacles),
+    question, rack, footings, window, asked: askedOf(question), obstacles, atSeat, classOf, ...rangesOf(window), ...rememberPlaces(footings, obstacles),
     fitnesses: fitnessesFor(question), tolerance: question.wishes.toleranceUm !== null,
     servingRankAt: (k) => (ranks[k] === unknown ? (ranks[k] = servingRankOf(search, k)) : ranks[k]!),
   }
@@ -108,6 +107,7 @@ export const mayBeTaken = (search: Search, k: number): boolean =>
 export function isCutInto({ footings, inTheWayAt }: Search, k: number, onTop: readonly Bar[] = []): boolean {
   if (footings.trust[k]! < trusts.indexOf('drill bar')) return true
   const below = barsOf(footings, k), isDrillBar = (bar: Bar | undefined) => bar === undefined || bar.trust === 'drill bar'
+  if (below.every(isDrillBar) && onTop.every(isDrillBar)) return false
   return inTheWayAt(k).some((fouled, b) => fouled && !(isDrillBar(below[b]) && isDrillBar(onTop[b])))
 }
 
@@ -127,8 +127,10 @@ export function leastRankIn(search: Search, stand: Stand, { extents, trust }: Se
 /** A fouled place is no use to bars of which none is a drill bar. */
 export const usableRank = (rank: number, trust: number): number => (rank === placeRanks.fouled && trust < trusts.indexOf('drill bar') ? notServing : rank)
 
-/** Whether the part may be put on bars at their places, whatever their seat. */
+/** Whether the part may be put on bars at their places, whatever their seat. What takes longest is asked last. */
 export function isPlaceUsable(search: Search, k: number, onTop: readonly Bar[] = []): boolean {
-  const { status, offBalance, notCarried } = search.placesAt(k)
-  return placeRanks[status] < notServing && !offBalance && !notCarried && !(status === 'fouled' && isCutInto(search, k, onTop))
+  const rank = search.servingRankAt(k)
+  if (rank >= notServing || (rank === placeRanks.fouled && onTop.length > 0 && isCutInto(search, k, onTop))) return false
+  const { offBalance, notCarried } = search.placesAt(k)
+  return !offBalance && !notCarried
 }

@@ -1,4 +1,5 @@
 import { whereabouts } from '#model/bar.ts'
+import { firstAbove } from '#engine/numeric/sorted.ts'
 import { availableTrusts, narrowestMm, widestMm, type Footings } from '#engine/setup/footings.ts'
 import { lengthClassOf } from '#engine/setup/order.ts'
 import type { SeatList } from '#engine/setup/seat-list.ts'
@@ -8,8 +9,12 @@ import { mayBeInStack } from '#engine/setup/stacking.ts'
 export type UpperList = {
   readonly footings: Int32Array
   readonly seatsMm: Float64Array
-  /** For each place in the list where the next seat begins. */
-  readonly next: Int32Array
+  /** The wider and the narrower bar of each. */
+  readonly widestMm: Float64Array
+  readonly narrowestMm: Float64Array
+  /** The different seats, ascending; those of seat k stand in the list from `start[k]` to before `start[k + 1]`. */
+  readonly differentMm: Float64Array
+  readonly start: Int32Array
   /** All widths, ascending, and for each the highest seat of those that are not wider. */
   readonly widthsMm: Float64Array
   readonly highestMm: Float64Array
@@ -67,11 +72,21 @@ export function stackIndexOf(footings: Footings, onEdge: SeatList, flat: SeatLis
 }
 
 function upperListOf(footings: Footings, bySeat: Int32Array, byWidth: Int32Array): UpperList {
-  const count = bySeat.length, next = new Int32Array(count), highestMm = new Float64Array(count)
-  const seatsMm = Float64Array.from(bySeat, (k) => footings.seatMm[k]!)
-  for (let at = count - 1; at >= 0; at -= 1) next[at] = seatsMm[at] === seatsMm[at + 1] ? next[at + 1]! : at + 1
-  for (let at = 0; at < count; at += 1) highestMm[at] = Math.max(footings.seatMm[byWidth[at]!]!, highestMm[at - 1] ?? 0)
-  return { footings: bySeat, seatsMm, next, widthsMm: Float64Array.from(byWidth, (k) => widestMm(footings, k)), highestMm }
+  const seatsMm = Float64Array.from(bySeat, (k) => footings.seatMm[k]!), highestMm = new Float64Array(byWidth.length)
+  for (let at = 0; at < byWidth.length; at += 1) highestMm[at] = Math.max(footings.seatMm[byWidth[at]!]!, highestMm[at - 1] ?? 0)
+  const starts = Int32Array.from(seatsMm.keys()).filter((at) => at === 0 || seatsMm[at] !== seatsMm[at - 1])
+  return {
+    footings: bySeat, seatsMm, widestMm: Float64Array.from(bySeat, (k) => widestMm(footings, k)), narrowestMm: Float64Array.from(bySeat, (k) => narrowestMm(footings, k)),
+    differentMm: Float64Array.from(starts, (at) => seatsMm[at]!), start: withEnd(starts, bySeat.length),
+    widthsMm: Float64Array.from(byWidth, (k) => widestMm(footings, k)), highestMm,
+  }
+}
+
+function withEnd(starts: Int32Array, end: number): Int32Array {
+  const all = new Int32Array(starts.length + 1)
+  all.set(starts)
+  all[starts.length] = end
+  return all
 }
 
 function lowerListOf(footings: Footings, byWidth: Int32Array): LowerList {
@@ -79,5 +94,8 @@ function lowerListOf(footings: Footings, byWidth: Int32Array): LowerList {
   for (let at = byWidth.length - 1; at >= 0; at -= 1) narrowest[at] = Math.min(narrowestMm(footings, byWidth[at]!), narrowest[at + 1] ?? Infinity)
   return { footings: byWidth, narrowestMm: narrowest }
 }
+
+/** The highest seat among upper pairs of which none is wider than this; −Infinity where there are none. */
+export const highestUpTo = ({ widthsMm, highestMm }: UpperList, widthMm: number): number => highestMm[firstAbove(widthsMm, widthMm) - 1] ?? -Infinity
 
 const differentOf = (sorted: Float64Array): Float64Array => sorted.filter((value, k) => k === 0 || value !== sorted[k - 1])

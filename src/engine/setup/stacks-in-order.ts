@@ -1,12 +1,12 @@
 import { whereabouts } from '#model/bar.ts'
-import { firstAbove, firstAtLeast } from '#engine/numeric/sorted.ts'
+import { firstAtLeast } from '#engine/numeric/sorted.ts'
 import { smallestFirst } from '#engine/numeric/smallest-first.ts'
 import { leastSumFrom, mostSumTo } from '#engine/numeric/sums-of-two.ts'
 import { widestMm } from '#engine/setup/footings.ts'
 import { lengthClassOf, fitnessOf, matchClassOf, notServing } from '#engine/setup/order.ts'
 import { isPlaceUsable, mayBeTaken, restsOnBars, usableRank, type Search } from '#engine/setup/search.ts'
 import { seatClassesInOrder, type Range, type Seats } from '#engine/setup/seat-classes.ts'
-import type { LowerList, StackIndex, StackShelf, UpperList } from '#engine/setup/stack-index.ts'
+import { highestUpTo, type LowerList, type StackIndex, type StackShelf, type UpperList } from '#engine/setup/stack-index.ts'
 import { areApart, carriedMm, compareStackIds, onTopOf, stackOf, type Stack } from '#engine/setup/stacking.ts'
 
 /**
@@ -102,14 +102,16 @@ function compareByMatch({ footings }: Search): (a: Stack, b: Stack) => number {
 /** What may stand on one lower pair so that the seat lies in the range. */
 export function stacksOn(search: Search, lower: number, uppers: readonly UpperList[], { fromMm, toMm }: Range): Stack[] {
   const { footings } = search, lowerMm = footings.seatMm[lower]!, widthMm = carriedMm(footings, lower), found: Stack[] = []
-  for (const { seatsMm, footings: list, next, widthsMm, highestMm } of uppers) {
-    const highest = highestMm[firstAbove(widthsMm, widthMm) - 1]
-    if (highest === undefined || lowerMm + highest < fromMm) continue
-    for (let at = firstAtLeast(seatsMm, fromMm - lowerMm - roundingMm); at < list.length; ) {
-      const upper = list[at]!, seatMm = lowerMm + seatsMm[at]!, fits = seatMm >= fromMm && widestMm(footings, upper) <= widthMm
+  for (const upperList of uppers) {
+    const { differentMm, start, footings: list, widestMm: wideMm } = upperList
+    if (lowerMm + highestUpTo(upperList, widthMm) < fromMm) continue
+    for (let seat = firstAtLeast(differentMm, fromMm - lowerMm - roundingMm); seat < differentMm.length; seat += 1) {
+      const seatMm = lowerMm + differentMm[seat]!
       if (seatMm > toMm) break
-      if (fits && areApart(footings, lower, upper) && mayBeTaken(search, upper)) found.push(stackOf(footings, lower, upper))
-      at = fits ? at + 1 : next[at]!
+      for (let at = start[seat]!; seatMm >= fromMm && at < start[seat + 1]! && wideMm[at]! <= widthMm; at += 1) {
+        const upper = list[at]!
+        if (areApart(footings, lower, upper) && mayBeTaken(search, upper)) found.push(stackOf(footings, lower, upper))
+      }
     }
   }
   return found
