@@ -17,7 +17,7 @@ import { touchMm } from '#engine/setup/tolerance.ts'
  *
  * A sweep over the lower pairs by seat finds them: the upper pairs that just reach the window are gone through in step
  * with it. Only what is not farther than what was found so far is looked at. How far that is, a few pairs tried
- * beforehand tell, and a sweep over every 64th; the last sweep goes over all, so nothing nearer is missed.
+ * beforehand tell, and a sweep over every 16th; the last sweep goes over all, so nothing nearer is missed.
  */
 export function stacksOffered(search: Search, side: Side, most: number, mostMm: number): readonly Stack[] {
   const { question, rack, footings } = search, index = rack.stacksFor(question.wishes.stackRatio), serves = (stack: Stack) => wouldServe(search, stack)
@@ -42,7 +42,7 @@ function wouldServe(search: Search, stack: Stack): boolean {
     && isPlaceUsable(search, lower, onTopOf(search.footings, stack))
 }
 
-const steps = [64, 1]
+const steps = [16, 1]
 
 /** One side of the window, and the upper pairs that are looked through there. */
 type Beyond = { readonly search: Search; readonly side: Side; readonly all: UpperList; readonly range: Range }
