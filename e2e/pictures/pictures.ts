@@ -31,7 +31,8 @@ for (const viewport of sizes) for (const colorScheme of ['light', 'dark'] as con
     test.use({ viewport, colorScheme })
     test(name, async ({ page }) => {
       await open(page)
-      await page.evaluate(() => { for (const box of [document.scrollingElement, ...document.querySelectorAll('*')]) if (box?.scrollTop) box.scrollTop = 0 })
+      await page.waitForTimeout(300)
+      await page.evaluate(() => { scrollTo(0, 0) })
       await page.waitForTimeout(300)
       await page.screenshot({ path: join(folder, `${name}-${viewport.width}x${viewport.height}-${colorScheme}.png`) })
     })
