@@ -152,6 +152,14 @@ describe('what devices bring', () => {
     expect(({} as { polluted?: true }).polluted).toBeUndefined()
   })
 
+  it('refuses bytes that are not UTF-8 rather than keep other letters, and tells a request that broke off from a fault', async () => {
+    const bytes = Buffer.from(JSON.stringify([slot('s1', 'B4 ø')]), 'latin1')
+    expect(await said(await app.request('http://127.0.0.1:4173/api/changes', { method: 'POST', headers: json, body: bytes }))).toEqual(refused(400, 'not-json'))
+    const body = new ReadableStream({ pull: (stream) => stream.error(new Error('gone')) })
+    expect(await said(await app.request('http://127.0.0.1:4173/api/changes', { method: 'POST', headers: json, body, duplex: 'half' } as RequestInit))).toEqual(refused(400, 'body-broken-off'))
+    expect(logged).toEqual([])
+  })
+
   it('refuses what is not JSON by its type, and what comes from elsewhere', async () => {
     expect(await post('/api/changes', [], { 'content-type': 'text/plain' })).toEqual(refused(415, 'json-needed'))
     expect(await post('/api/changes', [], { ...json, 'origin': 'http://shop.example' })).toEqual(refused(403, 'foreign-origin'))

@@ -17,6 +17,7 @@ describe('what is turned away before anything is read', () => {
     ['GET', { host: '127.0.0.1:4173' }, [200, 'reached']],
     ['GET', { host: 'localhost:5173' }, [200, 'reached']],
     ['GET', { host: '[::1]:4173' }, [200, 'reached']],
+    ['GET', { host: 'LocalHost:4173' }, [200, 'reached']],
     ['GET', { host: 'shop.example' }, [403, 'unknown-host']],
     ['GET', { host: '127.0.0.1.shop.example:4173' }, [403, 'unknown-host']],
     ['POST', { ...json, host: '127.0.0.1:4173', origin: 'http://127.0.0.1:4173' }, [200, 'reached']],

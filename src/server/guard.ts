@@ -15,7 +15,7 @@ export const mostBytesFor = (path: string): number => (path.startsWith('/api/cal
 export const guard: MiddlewareHandler = async (c, next) => {
   const header = (name: string) => c.req.header(name)
   const no = (status: 403 | 411 | 413 | 415, refused: string, facts: Facts = {}) => c.json({ refused, facts }, status)
-  const host = header('host') ?? new URL(c.req.url).host
+  const host = (header('host') ?? new URL(c.req.url).host).toLowerCase()
   if (!hosts.has(host.replace(/:\d+$/, ''))) return no(403, 'unknown-host')
   if (c.req.method !== 'GET' && c.req.method !== 'HEAD') {
     const site = header('sec-fetch-site'), origin = header('origin'), length = header('content-length'), type = header('content-type')

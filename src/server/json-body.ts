@@ -6,10 +6,10 @@ const mostLevels = 64
 /**
  * A body as data that can be read and kept as it was sent.
  *
- * @throws Refusal `not-json`; `too-deep`; `letter-cut` for half a character, such as `"\ud800"`, which no database keeps
+ * @throws Refusal `not-json` (nor is what is not UTF-8); `too-deep`; `letter-cut` for half a character, such as `"\ud800"`, which no database keeps
  */
-export function jsonBody(text: string): unknown {
-  let level = [parsed(text)]
+export function jsonBody(bytes: ArrayBuffer): unknown {
+  let level = [parsed(bytes)]
   const whole = level[0]
   for (let depth = 0; level.length > 0; depth += 1) {
     if (depth > mostLevels) throw new Refusal('too-deep', { needed: mostLevels })
@@ -18,9 +18,11 @@ export function jsonBody(text: string): unknown {
   return whole
 }
 
-function parsed(text: string): unknown {
+const utf8 = new TextDecoder('utf-8', { fatal: true })
+
+function parsed(bytes: ArrayBuffer): unknown {
   try {
-    return JSON.parse(text)
+    return JSON.parse(utf8.decode(bytes))
   } catch {
     throw new Refusal('not-json')
   }

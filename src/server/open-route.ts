@@ -32,7 +32,7 @@ export function openRoute<Body = undefined>({ app, opened }: Doors, door: Door<B
 }
 
 async function jsonOf(c: Context): Promise<unknown> {
-  const text = await c.req.text(), mostBytes = mostBytesFor(c.req.path)
-  if (text.length > mostBytes) throw new Refusal('body-too-large', { mostBytes })
-  return jsonBody(text)
+  const bytes = await c.req.arrayBuffer().catch(() => { throw new Refusal('body-broken-off') }), mostBytes = mostBytesFor(c.req.path)
+  if (bytes.byteLength > mostBytes) throw new Refusal('body-too-large', { mostBytes })
+  return jsonBody(bytes)
 }

@@ -15,5 +15,5 @@ export function answerTrouble(error: unknown, c: Context, log: Log): Response {
 
 /** A refusal is 422, but for what HTTP itself has a number for. */
 function statusOf(code: string): 400 | 413 | 422 | 503 {
-  return code === 'not-json' ? 400 : code === 'body-too-large' ? 413 : code === 'database-busy' ? 503 : 422
+  return code === 'not-json' || code === 'body-broken-off' ? 400 : code === 'body-too-large' ? 413 : code === 'database-busy' ? 503 : 422
 }

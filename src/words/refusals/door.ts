@@ -4,6 +4,7 @@ import type { Say } from '#words/wording.ts'
 /** What is amiss before anything is asked: the request, the command, the place it is run in. */
 export const doorRefusals: { readonly [code: string]: Say } = {
   'not-json': (facts, w) => `${typeof facts.file === 'string' ? `${w.text(facts.file)} is` : 'This is'} not JSON${typeof facts.where === 'string' ? `: ${w.text(facts.where)}` : ''}; check brackets, commas and quotes.`,
+  'body-broken-off': () => 'The request broke off before its end; send it again.',
   'too-deep': (facts, w) => `It holds lists in lists deeper than ${w.number(facts.needed)} levels; give it flatter.`,
   'letter-cut': () => 'A text in the request holds half a character; send whole ones.',
   'json-needed': () => 'Send JSON, with the content type application/json.',
