@@ -1,11 +1,12 @@
 import { spawn } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type ShopProcess, startShop } from '../shop-process.ts'
 import { twinrest } from './command.ts'
 
+const built = resolve(import.meta.dirname, '../../dist/node/twinrest.js')
 let shop: ShopProcess, scratch: string
 beforeAll(async () => {
   shop = await startShop({ demo: true })
@@ -152,12 +153,20 @@ describe('the command itself', () => {
   })
 
   it('ends quietly when its reader goes away', async () => {
-    const built = resolve(import.meta.dirname, '../../dist/node/twinrest.js')
     const child = spawn('sh', ['-c', `"$0" "$1" calc window | head -c 10; exit 0`, process.execPath, built])
     let err = ''
     child.stderr.setEncoding('utf8').on('data', (text: string) => { err += text })
     child.stdin.end(JSON.stringify(Array.from({ length: 3000 }, () => ({ vise: { jawHeightMm: 45, openingMm: 150 }, part: { betweenJawsMm: 38, alongJawsMm: 60, heightMm: 19 } }))))
     await new Promise((done) => { child.on('close', done) })
     expect(err).toBe('')
+  })
+
+  it('says that there is no room left where it writes to', async () => {
+    if (!existsSync('/dev/full')) return // Linux alone has a file that is always full.
+    const child = spawn('sh', ['-c', '"$0" "$1" --help > /dev/full', process.execPath, built])
+    let err = ''
+    child.stderr.setEncoding('utf8').on('data', (text: string) => { err += text })
+    const code = await new Promise((done) => { child.on('close', done) })
+    expect({ code, err }).toEqual({ code: 2, err: 'Standard output cannot be written: no room is left. Give another file.\n' })
   })
 })

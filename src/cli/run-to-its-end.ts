@@ -13,7 +13,7 @@ export class SaidRefusal extends Error {}
  */
 export async function runToItsEnd(work: (out: Out) => Promise<unknown>): Promise<void> {
   process.stdout.on('error', endOnClosedPipe)
-  process.stderr.on('error', endOnClosedPipe)
+  process.stderr.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 2))
   const out = terminalOut()
   try {
     await work(out)
@@ -33,7 +33,9 @@ function exitCodeOf(error: unknown, out: Out): number {
   return 2
 }
 
+/** A reader that went away has what it wanted; anything else, such as a full disk, is said. */
 function endOnClosedPipe(error: NodeJS.ErrnoException): void {
   if (error.code === 'EPIPE') process.exit(0)
-  throw error
+  process.stderr.write(`${sayRefusal(new Refusal('file-not-writable', { given: 'Standard output', reason: error.code ?? 'unknown' }), plainUnits)}\n`)
+  process.exit(2)
 }
