@@ -1,14 +1,16 @@
 import { stepJawsOf } from '#engine/rack/step-jaws.ts'
+import { waysAroundHoles } from '#engine/setup/around-holes.ts'
 import { otherWaysOf } from '#engine/setup/other-ways.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 
-/** What else would do where nothing in the rack serves. */
+/** What else would do where nothing in the rack serves, or where the first choice is kept off a jaw. */
 export function OtherWays() {
   const { view: { answered }, bench, units } = useDesk()
-  if (!answered || answered.answer.choices.length > 0) return null
-  const ways = otherWaysOf(answered.question, answered.answer.window, answered.nearest.map(({ rejection }) => rejection), stepJawsOf(bench.vise))
+  if (!answered) return null
+  const { question, answer, nearest } = answered, first = answer.choices[0] ?? null, around = waysAroundHoles(question, first, bench.rack)
+  const ways = first ? around : [...around, ...otherWaysOf(question, answer.window, nearest.map(({ rejection }) => rejection), stepJawsOf(bench.vise))]
   if (ways.length === 0) return null
   return (
     <section>
