@@ -32,10 +32,9 @@ function eachHeightOnce(rejections: readonly Rejection[]): readonly Rejection[] 
   return kept
 }
 
-/** What else would do where nothing in the rack serves; nothing where something does. */
-export function otherWaysAt({ vise, question, answer }: SetupAtVise): readonly Finding[] {
-  if (answer.choices.length > 0) return []
-  return otherWaysOf(question, answer.window, answer.rejected, vise === null ? [] : stepJawsOf(vise))
+/** What else would do where nothing in the rack serves, or where the first choice is kept off a jaw. */
+export function otherWaysAt({ vise, question, answer, aroundHoles }: SetupAtVise): readonly Finding[] {
+  return answer.choices.length > 0 ? aroundHoles : [...aroundHoles, ...otherWaysOf(question, answer.window, answer.rejected, vise === null ? [] : stepJawsOf(vise))]
 }
 
 /** What the choice and its cuts call to be careful about. */

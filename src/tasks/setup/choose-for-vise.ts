@@ -1,10 +1,12 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
 import { limitUmOf, questionAt } from '#engine/rack/question-at.ts'
 import { viseFrom } from '#engine/rack/vise-from.ts'
+import { waysAroundHoles } from '#engine/setup/around-holes.ts'
 import { chooseBars } from '#engine/setup/choose.ts'
 import type { AskOptions } from '#engine/setup/form.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
 import { readSetupCase } from '#engine/setup/read-question.ts'
+import type { Finding } from '#model/finding.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { SetupAnswer, SetupQuestion } from '#model/setup.ts'
@@ -21,6 +23,8 @@ export type SetupAtVise = {
   readonly vise: ViseRecord | null
   readonly question: SetupQuestion
   readonly answer: SetupAnswer
+  /** What would stand at a jaw that holes keep a bar off. */
+  readonly aroundHoles: readonly Finding[]
   readonly bars: readonly RackLine[]
 }
 
@@ -55,8 +59,8 @@ function chosenAt(store: Store, viseId: string | null, ask: (vise: ViseRecord | 
     const vise = viseId === null ? null : await recordOf(tx, 'vise', viseId, 'viseId')
     const question = ask(vise, await recordOf(tx, 'shop', 'shop'))
     const facts = { bars: await recordsOf(tx, 'bar'), checks: await checksOf(tx), events: await eventsOf(tx) }
-    const answer = chooseBars(question, indexRack(barsFrom(facts, { viseId })))
+    const rack = indexRack(barsFrom(facts, { viseId })), answer = chooseBars(question, rack), aroundHoles = waysAroundHoles(question, answer.choices[0] ?? null, rack)
     const named = new Set([...answer.choices, ...answer.rejected, ...answer.offers ?? []].flatMap(({ bars }) => bars))
-    return { vise, question, answer, bars: (await listRack(tx, { gone: true })).filter((line) => named.has(line.id)) }
+    return { vise, question, answer, aroundHoles, bars: (await listRack(tx, { gone: true })).filter((line) => named.has(line.id)) }
   })
 }
