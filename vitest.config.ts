@@ -7,7 +7,8 @@ export default defineConfig({
   test: {
     onConsoleLog: silent,
     projects: [
-      { test: { name: 'unit', include: ['src/**/*.test.ts', 'src/**/*.test.tsx'], environment: 'node', testTimeout: 20_000 } },
+      // Files share a worker: none keeps state, and to load each anew would take as long as the tests.
+      { test: { name: 'unit', include: ['src/**/*.test.ts'], environment: 'node', testTimeout: 20_000, pool: 'threads', isolate: false } },
       // The doors as a person meets them: the built command and server as processes.
       { test: { name: 'doors', include: ['e2e/cli/**/*.test.ts', 'e2e/server/**/*.test.ts'], environment: 'node', testTimeout: 60_000 } },
       { test: { name: 'endure', include: ['e2e/endure/**/*.test.ts'], environment: 'node', testTimeout: 1_800_000, fileParallelism: false } },
