@@ -120,8 +120,8 @@ function compareLists(a: readonly (number | string)[], b: readonly (number | str
 function naive(question: SetupQuestion, rack: readonly Bar[], ranked = Infinity) {
   const all = listAll(question, rack), window = windowOf(question)
   const serve = all.filter(({ reasons }) => reasons.length === 0).toSorted((a, b) => compareLists(a.key, b.key) || compareLists(idsOf(a), idsOf(b)))
-  const rankOf = ({ key }: Candidate) => 1 + serve.filter((other) => compareLists(other.key, key) < 0).length
-  const choices = serve.slice(0, ranked).map((one) => ({ name: nameOf({ ...one, bars: idsOf(one) }), rank: rankOf(one) }))
+  const ranks = serve.slice(0, ranked).reduce<number[]>((all, { key }, k) => [...all, k > 0 && compareLists(serve[k - 1]!.key, key) === 0 ? all[k - 1]! : k + 1], [])
+  const choices = serve.slice(0, ranked).map((one, k) => ({ name: nameOf({ ...one, bars: idsOf(one) }), rank: ranks[k]! }))
   const rejected = all.filter(({ reasons, stand }) => reasons.length > 0 && stand !== 'stack').map((one) => `${nameOf({ ...one, bars: idsOf(one) })}: ${one.reasons.join(' ')}`)
   return {
     choices, rejected: rejected.toSorted(), serve,
@@ -217,18 +217,18 @@ test('the search finds what a full list finds: choices and their ranks, rejectio
 }, 120_000)
 
 test('the same where one class of seats holds thousands of stacks', () => {
-  const step = (um: number) => fc.integer({ min: 0, max: 400 / um }).map((n) => n * um), apart = fc.constantFrom(3, 4.5, 6, 9)
-  const many = fc.constantFrom(1, 400).chain((um) => fc.array(fc.tuple(step(um), um === 1 ? apart : fc.constant(0), fc.constantFrom(9, 10), often('slot' as const, 'out'), fc.constantFrom('measured', 'measured', 'measured', 'measured', 'measured', 'marked' as const), often('trusted' as const, 'drill bar', 'look first')), { minLength: 160, maxLength: 170 }))
+  const step = (um: number) => fc.integer({ min: 0, max: 400 / um }).map((n) => n * um), apart = fc.integer({ min: 0, max: 180 }).map((n) => n / 20)
+  const many = fc.constantFrom(1, 1, 400).chain((um) => fc.array(fc.tuple(step(um), um === 1 ? apart : fc.constant(0), fc.constantFrom(9, 10), often('slot' as const, 'out'), fc.constantFrom('measured', 'measured', 'measured', 'measured', 'measured', 'marked' as const), often('trusted' as const, 'drill bar', 'look first')), { minLength: 160, maxLength: 170 }))
     .map((pairs): readonly Bar[] => pairs.flatMap(([um, by, thicknessMm, where, standing, trust], k) => [0, by].map((more, side): Bar => ({
       id: `${String((k * 7) % 173).padStart(3, '0')}${'ab'[side]}`, heightMm: 13.3 + (um + more) / 1000, thicknessMm, lengthMm: 60 + 30 * (k % 3), mates: `m${k}`,
       trust, standing, thicknessStanding: 'marked', where,
     }))))
   const part: Part = { shape: 'block', betweenJawsMm: 38, alongJawsMm: 80, heightMm: 19, hollows: [] }
-  const asked = fc.record({ toleranceUm: often<number | null>(20, null), use: often('milling' as const, 'drilling'), jawHeightMm: fc.constantFrom(35, 35, 38, 40, 50), cuts: cutsOf })
+  const asked = fc.record({ toleranceUm: often<number | null>(20, null), use: often('milling' as const, 'drilling'), jawHeightMm: fc.constantFrom(35, 38, 40), cuts: cutsOf })
   fc.assert(fc.property(asked, many, ({ toleranceUm, use, jawHeightMm, cuts }, rack) => {
-    const question: SetupQuestion = { vise: { jawHeightMm, openingMm: 100 }, part, cuts, wishes: { ...commonWishes, toleranceUm, use, matchUm: 10 }, ways: ['stack'], most: 40, rejectedMost: 0 }
-    const answer = chooseBars(question, indexRack(rack)), expected = naive(question, rack, 40)
+    const question: SetupQuestion = { vise: { jawHeightMm, openingMm: 100 }, part, cuts, wishes: { ...commonWishes, toleranceUm, use, matchUm: 10 }, ways: ['stack'], most: 400, rejectedMost: 0 }
+    const answer = chooseBars(question, indexRack(rack)), expected = naive(question, rack, 400)
     expect(answer.choices.map((choice) => ({ name: nameOf(choice), rank: choice.rank }))).toEqual(expected.choices)
     expect(answer.offers?.map((offer) => `${offer.wish} ${offer.toMm.toFixed(5)} ${nameOf(offer)}`)).toEqual(expected.offers)
-  }), { numRuns: 8, seed: 2, endOnFailure: true })
+  }), { numRuns: 8, seed: 6, endOnFailure: true })
 }, 120_000)
