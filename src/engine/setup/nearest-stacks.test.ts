@@ -40,5 +40,5 @@ test('thousands of one loss are given up; what is nearer stays complete, also wh
       expect(equal.map(({ lower }) => lower)).toEqual(expect.arrayContaining(near))
     }
   }), { numRuns: 40, seed: 5, endOnFailure: true })
-  expect([...seen].toSorted()).toEqual([6, 7])
+  expect(seen).toEqual(new Set([6, 7]))
 })
