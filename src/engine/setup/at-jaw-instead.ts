@@ -10,14 +10,16 @@ export type Instead = { readonly thickestMm: number | null; readonly longestMm: 
 
 /**
  * The thickest and the longest bar, in place of one of two, that has a clear place at its jaw; both to 0.1 µm, never more
- * than is clear. The shorter one has to leave the part on balance and carried.
+ * than is clear. The shorter one has to be a quarter of the part's length (common practice, no source) and to leave the
+ * part on balance and carried.
  *
  * @param k  the bar: 0 at the fixed jaw, 1 at the moving jaw
  */
 export function atJawInstead(obstacles: Obstacles, bars: readonly BarInPlan[], k: 0 | 1): Instead {
   const bar = bars[k]!, isClear = (other: BarInPlan) => isClearAtJaw(obstacles, other, k === 1)
   const thickestMm = largest(bar.acrossMm, (acrossMm) => isClear({ ...bar, acrossMm })), longestMm = largest(bar.lengthMm, (lengthMm) => isClear({ ...bar, lengthMm }))
-  return { thickestMm, longestMm: longestMm !== null && carries(obstacles, bars.map((one, at) => (at === k ? { ...bar, lengthMm: longestMm } : one))) ? longestMm : null }
+  const isLongEnough = longestMm !== null && longestMm >= leastShare * (obstacles.part.alongJawsMm ?? 0) && carries(obstacles, bars.map((one, at) => (at === k ? { ...bar, lengthMm: longestMm } : one)))
+  return { thickestMm, longestMm: isLongEnough ? longestMm : null }
 }
 
 function isClearAtJaw(obstacles: Obstacles, bar: BarInPlan, back: boolean): boolean {
@@ -41,6 +43,9 @@ function largest(mm: number, isClear: (mm: number) => boolean): number | null {
   }
   return Math.floor(clear / rasterMm + 0.01) * rasterMm
 }
+
+/** Of the part's length. */
+const leastShare = 0.25
 
 /** mm. Nothing thinner or shorter is a bar. */
 const leastMm = 0.5

@@ -64,6 +64,11 @@ describe('jaws 45, part 19 high, 6 off the top, a set by 5', () => {
     for (const [lengthMm, status] of [[30.5, 'at the jaws'], [30.6, 'inboard']] as const) expect(ask(drilled, pair('short', 35, 8, lengthMm)).choices[0]!.status).toBe(status)
   })
 
+  test('a bar shorter than a quarter of the part is not worth telling of: three holes leave 10.5 between them', () => {
+    const three = { ...drilled, cuts: [...drilled.cuts, hole(30, 6, 8.5)] }
+    expect(waysAroundHoles(three, ask(three, metricSet).choices[0]!, indexRack(metricSet))[0]).toMatchObject({ code: 'at-jaw-instead', facts: { longestMm: null } })
+  })
+
   test('short bars between the holes go before the long ones inboard', () => {
     const answer = ask(drilled, [...metricSet, ...pair('short', 35, 8, 25)])
     expect(answer.choices.map(({ bars, status, rank }) => [bars[0], status, rank])).toEqual([['shorta', 'at the jaws', 1], ['35a', 'inboard', 2]])
