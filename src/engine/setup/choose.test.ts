@@ -185,6 +185,13 @@ test('a drill that comes out below has air to the bed: 16 mm, 118°, run-through
   expect(ask(question, pair('8', 8, 8, 150)).choices[0]!.bedAirMm).toBeCloseTo(8 - 6.307, 3)
 })
 
+test('of very many choices the first ten thousand are listed, and that is said', () => {
+  const rack = Array.from({ length: 102 }, (_, k) => pair(`p${k}`, 17, 17, 100)).flat(), { choices, findings } = ask(asked({ ways: ['stack'] }), rack)
+  // each of 102 pairs on edge on each of the other 101: 10 302
+  expect([choices.length, findings.at(-1)]).toEqual([10_000, { code: 'cut-short', facts: { most: 10_000 } }])
+  expect(ask(asked({ ways: ['stack'], most: 5 }), rack).findings.map(({ code }) => code)).not.toContain('cut-short')
+})
+
 test('mates by the thousand are refused, not listed for ever', () => {
   const many = Array.from({ length: 2100 }, (_, k) => bar(`b${k}`, { heightMm: 20, thicknessMm: 8, lengthMm: 100 }, { mates: 'all' }))
   expect(() => indexRack(many)).toThrow(Refusal)

@@ -16,7 +16,7 @@ import { touchMm } from '#engine/setup/tolerance.ts'
  * nothing serves.
  *
  * `most`, `rejectedMost` and `only` cut the answer short and change nothing else: ranks, `best`, `make` and `offers` are
- * those of the whole rack. Left out, all is listed, but never more than a hundred thousand choices (a finding then says
+ * those of the whole rack. Left out, all is listed, but never more than ten thousand choices (a finding then says
  * so). Rejections come nearest first; rejected stacks, as many as pairs squared, are told only of the bars in `only`,
  * and of at most a dozen.
  *
@@ -40,7 +40,7 @@ export function chooseBars(question: SetupQuestion, rack: RackIndex): SetupAnswe
 }
 
 /** More choices than these nobody can read, and no answer should carry. */
-const mostChoices = 100_000
+const mostChoices = 10_000
 
 const mostInStacks = 12
 

@@ -39,9 +39,9 @@ export type Footings = {
 }
 
 /** More mates in one group than any set has: the pairs of all groups together stay below this. */
-const mostPairs = 2_000_000
+const mostPairs = 500_000
 
-/** @throws Refusal `too-many` where bars share mates' ids so widely that they make more than two million pairs */
+/** @throws Refusal `too-many` where bars share mates' ids so widely that they make more than half a million pairs */
 export function footingsOf(rack: readonly Bar[]): Footings {
   const bars = rack.toSorted((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
   const pairs = pairsOf(bars), count = 2 * pairs.length + bars.length
