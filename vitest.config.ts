@@ -8,7 +8,7 @@ export default defineConfig({
     onConsoleLog: silent,
     projects: [
       // Files share a worker: none keeps state, and to load each anew would take as long as the tests.
-      { test: { name: 'unit', include: ['src/**/*.test.ts'], environment: 'node', testTimeout: 20_000, pool: 'threads', isolate: false } },
+      { test: { name: 'unit', include: ['src/**/*.test.ts'], environment: 'node', testTimeout: 20_000, pool: 'threads', isolate: false, setupFiles: ['vitest.setup.ts'] } },
       // The doors as a person meets them: the built command and server as processes.
       { test: { name: 'doors', include: ['e2e/cli/**/*.test.ts', 'e2e/server/**/*.test.ts'], environment: 'node', testTimeout: 60_000 } },
       { test: { name: 'endure', include: ['e2e/endure/**/*.test.ts'], environment: 'node', testTimeout: 1_800_000, fileParallelism: false } },

@@ -74,9 +74,11 @@ describe('a seat on springs', () => {
       const elastic = elasticOf({ part: { lengthMm: 40, widthMm: 30, loadMm: [5 * x, 5 * y] }, springs, forceN, jawSlopeUmPerMm: slope })
       if (!('forcesN' in elastic)) return
       const total = (of: (i: number) => number) => springs.reduce((sum, _, i) => sum + elastic.forcesN[i]! * of(i), 0)
-      expect(Math.abs(total(() => 1) - forceN)).toBeLessThan(1e-6 * forceN)
-      expect(Math.abs(total((i) => springs[i]!.xMm - 5 * x))).toBeLessThan(1e-5 * forceN)
-      if (slope === null) expect(Math.abs(total((i) => springs[i]!.yMm - 5 * y))).toBeLessThan(1e-5 * forceN)
+      // A height of 25 000 µm is known to its last binary place only, and the stiffest spring turns that into force.
+      const roundingN = Math.max(...springs.map(({ nPerUm }) => nPerUm)) * 25_000 * Number.EPSILON
+      expect(Math.abs(total(() => 1) - forceN)).toBeLessThan(1e-6 * forceN + roundingN)
+      expect(Math.abs(total((i) => springs[i]!.xMm - 5 * x))).toBeLessThan(1e-5 * forceN + 40 * roundingN)
+      if (slope === null) expect(Math.abs(total((i) => springs[i]!.yMm - 5 * y))).toBeLessThan(1e-5 * forceN + 30 * roundingN)
     }), { numRuns: 1000 })
   })
 
