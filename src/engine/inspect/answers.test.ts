@@ -7,6 +7,7 @@ import { answerMates } from '#engine/inspect/answer-mates.ts'
 import { answerShape } from '#engine/inspect/answer-shape.ts'
 import { answerTurnOver } from '#engine/inspect/answer-turn-over.ts'
 import { answerVerdict } from '#engine/inspect/answer-verdict.ts'
+import { placesOf, spoiled, unsaid } from '#engine/read/spoil.ts'
 
 type Raw = { readonly [key: string]: unknown }
 
@@ -26,24 +27,6 @@ const sound: readonly (readonly [answer: (raw: unknown) => object, raw: Raw])[] 
   [answerMates, { kind: 'window', heights: [1, 2, 5, 9], vises: 1 }],
   [answerLine, { x: [1, 2, 4, 8], y: [1, 2, 3, 5], degree: 2, intercept: true, at: [10] }],
 ]
-
-/** Every place of a case, as the keys that lead there. */
-function placesOf(value: unknown, path: readonly string[] = []): (readonly string[])[] {
-  return typeof value !== 'object' || value === null ? [path] : [path, ...Object.entries(value).flatMap(([key, inside]) => placesOf(inside, [...path, key]))]
-}
-
-function spoiled(value: unknown, [key, ...rest]: readonly string[], bad: unknown): unknown {
-  if (key === undefined) return bad
-  const copy = (Array.isArray(value) ? [...value] : { ...(value as Raw) }) as { [key: string]: unknown }
-  copy[key] = spoiled(copy[key], rest, bad)
-  return copy
-}
-
-/** Numbers that JSON cannot say would be lost at the door without a word. */
-function unsaid(value: unknown, path = ''): string[] {
-  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} is ${value}`]
-  return typeof value === 'object' && value !== null ? Object.entries(value).flatMap(([key, inside]) => unsaid(inside, `${path}.${key}`)) : []
-}
 
 test.each(sound)('%o answers a sound case, with its sums and every key known', (answer, raw) => {
   expect(answer(raw)).toMatchObject({ ignored: [], sum: expect.arrayContaining([expect.objectContaining({ formula: expect.any(String), sources: expect.any(Array) })]) })

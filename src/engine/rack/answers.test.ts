@@ -5,6 +5,7 @@ import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
 import { answerCoverage } from '#engine/rack/coverage/answer-coverage.ts'
 import { answerHeights } from '#engine/rack/heights/answer-heights.ts'
 import { answerRegrind } from '#engine/rack/regrind/answer-regrind.ts'
+import { placesOf, spoiled, unsaid } from '#engine/read/spoil.ts'
 
 type Raw = { readonly [key: string]: unknown }
 
@@ -19,24 +20,6 @@ const sound: readonly (readonly [answer: (raw: unknown) => object, raw: Raw])[] 
   [answerRegrind, { bars: [{ id: 'A', heightsMm: [20, 20.01] }], cleanUpUm: 5, stepUm: 5, faces: 2, stages: [{ infeedUm: 5 }, { infeedUm: 2, takesUm: 10 }], sparkOut: 2, windowsMm: [[19, 20]] }],
   [answerStraighten, { spanMm: 120, widthMm: 25, depthMm: 6, eMPa: 205_000, yieldMPa: 1500, wantedSetUm: 20 }],
 ]
-
-/** Every place of a case, as the keys that lead there. */
-function placesOf(value: unknown, path: readonly string[] = []): (readonly string[])[] {
-  return typeof value !== 'object' || value === null ? [path] : [path, ...Object.entries(value).flatMap(([key, inside]) => placesOf(inside, [...path, key]))]
-}
-
-function spoiled(value: unknown, [key, ...rest]: readonly string[], bad: unknown): unknown {
-  if (key === undefined) return bad
-  const copy = (Array.isArray(value) ? [...value] : { ...(value as Raw) }) as { [key: string]: unknown }
-  copy[key] = spoiled(copy[key], rest, bad)
-  return copy
-}
-
-/** Numbers that JSON cannot say would be lost at the door without a word. */
-function unsaid(value: unknown, path = ''): string[] {
-  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} is ${value}`]
-  return typeof value === 'object' && value !== null ? Object.entries(value).flatMap(([key, inside]) => unsaid(inside, `${path}.${key}`)) : []
-}
 
 test.each(sound)('%o answers a sound case, with its sums and every key known', (answer, raw) => {
   expect(answer(raw)).toMatchObject({ ignored: [], sum: expect.arrayContaining([expect.objectContaining({ formula: expect.any(String), sources: expect.any(Array) })]) })
