@@ -11,7 +11,7 @@ export const rooms = {
   // What follows. A table is an argument, so that the shop's own table takes the same road as the book's.
   engine: { imports: ['model'], packages: [] },
   // Drawings as data. What is drawn is passed in; if you need to decide something about the trade, ask engine first.
-  drafting: { imports: ['model', 'words'], packages: [] },
+  drafting: { imports: ['model', 'words'], packages: ['uqr'] },
   // Keeps facts, never conclusions. If you want to derive here, keep the facts and derive in engine.
   store: { imports: ['model'], packages: ['kysely', 'better-sqlite3'] },
   // What a person does. The only room that sees facts, books and conclusions at once.
@@ -31,4 +31,4 @@ export const rooms = {
 /** Rooms compiled and checked without DOM and Node. */
 export const pure = ['model', 'words', 'reference', 'engine', 'drafting']
 
-export const inTests = { packages: ['vitest', 'fast-check'], node: true }
+export const inTests = { packages: ['vitest', 'fast-check', 'jsqr'], node: true }

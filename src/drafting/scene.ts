@@ -9,9 +9,9 @@ export type LineKind = 'outline' | 'thin' | 'centre' | 'hidden' | 'removal' | 'b
 
 /**
  * What lies inside an outline: nothing, the sheet itself, hatched cut face (`cut-face-back` is hatched the other way, for the
- * part next to it), pale wash of a bar, wash of what is removed, and danger.
+ * part next to it), pale wash of a bar, wash of what is removed, danger, and ink all over.
  */
-export type Fill = 'none' | 'sheet' | 'cut-face' | 'cut-face-back' | 'bar' | 'removal' | 'danger'
+export type Fill = 'none' | 'sheet' | 'cut-face' | 'cut-face-back' | 'bar' | 'removal' | 'danger' | 'ink'
 
 export type Tone = 'ink' | 'thin' | 'bar' | 'danger'
 

@@ -78,6 +78,7 @@ function drawn(line: LineKind | 'none', fill: Fill, prefix: string): string {
     case 'cut-face': return `class="${outline}" style="fill:url(#${prefix}-face)"`
     case 'cut-face-back': return `class="${outline}" style="fill:url(#${prefix}-face-back)"`
     case 'danger': return `class="${outline}" style="fill:url(#${prefix}-danger)"`
+    case 'ink': return `class="${`${outline} d-tone-ink`.trim()}"`
     case 'none': case 'sheet': case 'bar': case 'removal': return `class="${`${outline} d-fill-${fill}`.trim()}"`
   }
 }

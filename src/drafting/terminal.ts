@@ -55,6 +55,7 @@ function outline(points: readonly Point[], closed: boolean, line: LineKind | 'no
 function patternOf(fill: Fill): ((x: number, y: number) => boolean) | null {
   switch (fill) {
     case 'none': return null
+    case 'ink': return () => true
     case 'sheet': case 'bar': case 'removal': return () => false
     case 'cut-face': return (x, y) => (x + y) % 8 === 0
     case 'cut-face-back': return (x, y) => (x - y + 8000) % 8 === 0
