@@ -1,6 +1,9 @@
 import type { z } from 'zod'
 import { barFieldsSchema, type BarFields, matesFieldsSchema, type MatesFields, slotFieldsSchema, type SlotFields } from '#model/bar-record.ts'
+import { draftFieldsSchema, type DraftFields } from '#model/check-draft.ts'
 import type { By, Change, Kept, RecordKind } from '#model/change.ts'
+import { instrumentFieldsSchema, type InstrumentFields } from '#model/instrument-record.ts'
+import { outcomeFieldsSchema, type OutcomeFields } from '#model/outcome-record.ts'
 import { readAs } from '#model/read-as.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
 import { partFieldsSchema, type PartFields, setupFieldsSchema, type SetupFields } from '#model/setup-record.ts'
@@ -17,12 +20,19 @@ export type FieldsOf = {
   readonly setup: SetupFields
   readonly shop: ShopFields
   readonly person: PersonFields
+  readonly instrument: InstrumentFields
+  readonly draft: DraftFields
+  readonly outcome: OutcomeFields
 }
 
 const schemas = {
   bar: barFieldsSchema, mates: matesFieldsSchema, slot: slotFieldsSchema, vise: viseFieldsSchema,
   part: partFieldsSchema, setup: setupFieldsSchema, shop: shopFieldsSchema, person: personFieldsSchema,
+  instrument: instrumentFieldsSchema, draft: draftFieldsSchema, outcome: outcomeFieldsSchema,
 } as const satisfies { readonly [Kind in RecordKind]: unknown }
+
+/** Fields that came with a later release, and what they are in a record that never had them: an old device may still send one. */
+export const laterFields: { readonly [Kind in RecordKind]?: Partial<FieldsOf[Kind]> } = { vise: { measured: null }, shop: { due: null } }
 
 export const fieldsOfKind = (kind: RecordKind): readonly string[] => Object.keys(schemas[kind].shape)
 

@@ -44,8 +44,10 @@ export type Unserved = z.infer<typeof unservedSchema>
 /** What was told to someone: a printed sheet is a fact, kept as the data it was drawn from. */
 export const toldSchema = z.strictObject({
   id: idSchema,
-  setupId: idSchema,
-  what: z.enum(['setup sheet']),
+  /** What it is about: one of the two. */
+  setupId: idSchema.nullable(),
+  checkId: idSchema.nullable().default(null),
+  what: z.enum(['setup sheet', 'row sheet', 'check sheet', 'certificate']),
   data: z.json(),
   person: z.string().max(8),
   device: idSchema,

@@ -22,6 +22,8 @@ export const shopFieldsSchema = z.strictObject({
     fineMilling: z.number().positive(),
     grinding: z.number().positive(),
   }),
+  /** After how many days or setups a bar is to be looked at again; null: off, until the shop turns it on. */
+  due: z.strictObject({ days: z.number().int().positive().max(10_000).nullable(), setups: z.number().int().positive().max(100_000).nullable() }).nullable(),
   /** Invented demo data was loaded. */
   demo: z.boolean(),
 })
@@ -31,7 +33,7 @@ export type ShopRecord = Kept<ShopFields>
 /** A shop before anybody has set anything. The limits are common practice, no source. */
 export const newShop: ShopFields = {
   name: '', units: { length: 'mm', decimalMark: '.', words: 'US' }, paper: 'A4',
-  limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, demo: false,
+  limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, demo: false,
 }
 
 /** A person; the id is made on a device, the initials are what is tapped. `units` null: the shop's. */

@@ -1,6 +1,9 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
 import type { Check } from '#model/check.ts'
+import type { DraftRecord } from '#model/check-draft.ts'
+import type { InstrumentRecord } from '#model/instrument-record.ts'
+import type { OutcomeRecord } from '#model/outcome-record.ts'
 import type { PartRecord, SetupRecord } from '#model/setup-record.ts'
 import type { PersonRecord, ShopRecord } from '#model/shop-record.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
@@ -17,4 +20,8 @@ export type ShopSnapshot = {
   readonly events: readonly BarEvent[]
   readonly parts: readonly PartRecord[]
   readonly setups: readonly SetupRecord[]
+  readonly instruments: readonly InstrumentRecord[]
+  /** Those that are not finished. */
+  readonly drafts: readonly DraftRecord[]
+  readonly outcomes: readonly OutcomeRecord[]
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { idSchema, type Kept } from '#model/change.ts'
+import { viseMeasuredSchema } from '#model/vise-measured.ts'
 
 const lengthMm = z.number().positive().max(1e6)
 
@@ -24,6 +25,7 @@ export const viseFieldsSchema = z.strictObject({
   /** Taken out of use; kept for its history. */
   retired: z.boolean(),
   note: z.string().max(2000),
+  measured: viseMeasuredSchema.nullable(),
 })
 export type ViseFields = z.infer<typeof viseFieldsSchema>
 export type ViseRecord = Kept<ViseFields>

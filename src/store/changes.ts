@@ -1,5 +1,5 @@
 import { type Change, type Clash, type RecordKind, recordKinds } from '#model/change.ts'
-import { fieldsOfKind, readField } from '#model/record-fields.ts'
+import { fieldsOfKind, laterFields, readField } from '#model/record-fields.ts'
 import { Refusal } from '#model/refusal.ts'
 import { canonical, freshOf } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
@@ -101,7 +101,7 @@ async function layTogether(store: Store, names: readonly RecordName[]): Promise<
 async function materialise(store: Store, laid: readonly Laid[], sent: readonly Change[]): Promise<(Standing & { readonly kind: RecordKind })[]> {
   const records = laid.map(({ kind, record, standing }) => {
     for (const field of fieldsOfKind(kind)) {
-      if (standing.has(field)) continue
+      if (standing.has(field) || Object.hasOwn(laterFields[kind] ?? {}, field)) continue
       const at = sent.findIndex((change) => change.kind === kind && change.record === record)
       const path = `changes[${at}].fields.${field}`
       if (sent[at]!.fields[field]) throw new Refusal('saw-in-circle', { field: path, given: sent[at]!.id })
@@ -110,7 +110,7 @@ async function materialise(store: Store, laid: readonly Laid[], sent: readonly C
     const greatest = [...standing.values()].map((field) => field.stands).reduce((a, b) => (a.id > b.id ? a : b))
     return {
       kind, id: record, saw: sawOf(standing),
-      values: Object.fromEntries([...standing].map(([field, { value }]) => [field, value])),
+      values: { ...laterFields[kind] as Standing['values'] | undefined, ...Object.fromEntries([...standing].map(([field, { value }]) => [field, value])) },
       clashes: [...standing.values()].filter((field) => field.aside.length > 0).length,
       by: { change: greatest.id, person: greatest.person, device: greatest.device },
     }

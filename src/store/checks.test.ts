@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import { onTheFirstLine } from '#model/check.ts'
 import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { addCheck, addChecks, checksOf } from '#store/checks.ts'
@@ -16,7 +17,7 @@ afterEach(() => store.close())
 
 const measured = stated('c2', 'left', 35.002, {
   method: 'micrometer', atIso: '2025-03-05T08:00:00.000Z',
-  readings: [{ bar: 'left', station: 0, xMm: 10, text: '35,002', heightMm: 35.002 }, { bar: 'right', station: 0, xMm: null, text: '35,003', heightMm: 35.003 }],
+  readings: [{ bar: 'left', station: 0, xMm: 10, ...onTheFirstLine, text: '35,002', heightMm: 35.002 }, { bar: 'right', station: 0, xMm: null, ...onTheFirstLine, text: '35,003', heightMm: 35.003 }],
 })
 
 test('a check comes back as typed, in the order of its readings; sent again it changes nothing', async () => {

@@ -1,8 +1,9 @@
 import type { Check } from '#model/check.ts'
 import { Refusal } from '#model/refusal.ts'
-import { freshOf } from '#store/canonical.ts'
+import { canonical, freshOf } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, knownOf } from '#store/records.ts'
+import type { Tables } from '#store/schema.ts'
 
 /** Puts one check on the shelf as typed, all or none. Whoever sends it makes the id, so sending again changes nothing. */
 export const addCheck = (store: Store, check: Check): Promise<void> => addChecks(store, [check])
@@ -18,7 +19,7 @@ export async function addChecks(store: Store, checks: readonly Check[]): Promise
     await mindBars(tx, fresh)
     for (const check of fresh) await mindReplaced(tx, check, fresh)
     for (const some of inPortions(fresh)) {
-      await tx.db.insertInto('check').values(some.map(({ readings: _readings, ...check }) => ({ shop: tx.shop, ...check }))).execute()
+      await tx.db.insertInto('check').values(some.map((check) => rowFrom(tx, check))).execute()
     }
     const readings = fresh.flatMap(({ id, person, device, readings }) =>
       readings.map((reading, number) => ({ shop: tx.shop, person, device, check: id, number, ...reading })))
@@ -46,16 +47,36 @@ async function checksAmong(store: Store, ids: readonly string[] | null): Promise
   const readings = await store.db.selectFrom('reading').selectAll().where('shop', '=', store.shop)
     .$if(ids !== null, (query) => query.where('check', 'in', ids!)).orderBy('check').orderBy('number').execute()
   const byCheck = new Map<string, Check['readings']>(checks.map((check) => [check.id, []]))
-  for (const { check, bar, station, xMm, text, heightMm } of readings) byCheck.get(check)!.push({ bar, station, xMm, text, heightMm })
-  return checks.map(({ shop: _shop, method, ...check }) => ({ ...check, method: method as Check['method'], readings: byCheck.get(check.id)! }))
+  for (const { check, bar, station, xMm, line, face, text, heightMm } of readings) {
+    byCheck.get(check)!.push({ bar, station, xMm, line: line as 0 | 1, face: face as 'A' | 'B', text, heightMm })
+  }
+  return checks.map((row) => checkFrom(row, byCheck.get(row.id)!))
+}
+
+function rowFrom(store: Store, { readings: _readings, zero, closing, temperature, took, looks, asFound, ...plain }: Check): Tables['check'] {
+  const [zeroText, closingText, temperatureText, tookText] = [zero, closing, temperature, took].map((fact) => (fact === null ? null : canonical(fact)))
+  return {
+    shop: store.shop, ...plain, zero: zeroText!, closing: closingText!, temperature: temperatureText!, took: tookText!,
+    looks: canonical(looks), asFound: asFound ? 1 : 0,
+  }
+}
+
+function checkFrom({ shop: _shop, method, zero, closing, temperature, took, looks, asFound, ...plain }: Tables['check'], readings: Check['readings']): Check {
+  const told = (text: string | null) => (text === null ? null : JSON.parse(text))
+  return {
+    ...plain, method: method as Check['method'], readings, zero: told(zero), closing: told(closing), temperature: told(temperature), took: told(took),
+    looks: JSON.parse(looks), asFound: asFound === 1,
+  }
 }
 
 async function mindBars(store: Store, checks: readonly Check[]): Promise<void> {
-  const known = await knownOf(store, 'bar', checks.flatMap((check) => check.readings.map((reading) => reading.bar)))
-  for (const { readings } of checks) {
-    readings.forEach(({ bar }, at) => {
-      if (!known.has(bar)) throw new Refusal('bar-not-known', { field: `readings[${at}].bar`, given: bar })
-    })
+  const known = await knownOf(store, 'bar', checks.flatMap((check) => [...check.readings, ...check.looks].map(({ bar }) => bar)))
+  for (const { readings, looks } of checks) {
+    for (const [list, all] of [['readings', readings], ['looks', looks]] as const) {
+      all.forEach(({ bar }, at) => {
+        if (!known.has(bar)) throw new Refusal('bar-not-known', { field: `${list}[${at}].bar`, given: bar })
+      })
+    }
   }
 }
 

@@ -1,7 +1,7 @@
 import type { BarFields, MatesFields, SlotFields } from '#model/bar-record.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { By } from '#model/change.ts'
-import type { Check } from '#model/check.ts'
+import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { SetupFields } from '#model/setup-record.ts'
 import type { ViseFields } from '#model/vise-record.ts'
@@ -18,7 +18,7 @@ export const barFields = (code: string, more: Partial<BarFields> = {}): BarField
 export const matesFields: MatesFields = { name: 'A', note: '' }
 export const slotFields = (code: string, name = 'A1'): SlotFields => ({ code, name })
 export const viseFields: ViseFields = {
-  name: 'Vise 1', jawWidthMm: 125, openingMm: 150, fittedJawSetId: 'jaws', retired: false, note: '',
+  name: 'Vise 1', jawWidthMm: 125, openingMm: 150, fittedJawSetId: 'jaws', retired: false, note: '', measured: null,
   jawSets: [{ id: 'jaws', name: 'standard', fixedHeightMm: 45, movingHeightMm: 45, stepHeightMm: null, face: 'smooth' }],
 }
 export const setupForm: SetupForm = {
@@ -30,7 +30,7 @@ export const setupFields = (viseId: string, more: Partial<SetupFields> = {}): Se
   retired: false, ...more,
 })
 export const stated = (id: string, bar: string, heightMm: number, more: Partial<Check> = {}): Check => ({
-  id, method: 'stated', replaces: null, readings: [{ bar, station: 0, xMm: null, text: `${heightMm}`, heightMm }], note: '',
+  id, method: 'stated', replaces: null, ...nothingTaken, readings: [{ bar, station: 0, xMm: null, ...onTheFirstLine, text: `${heightMm}`, heightMm }], note: '',
   person: 'KM', device: 'bench', atIso: '2025-03-04T08:00:00.000Z', ...more,
 })
 export const event = (id: string, bar: string, kind: BarEvent['kind'], more: Partial<BarEvent> = {}): BarEvent => ({

@@ -49,10 +49,10 @@ test('the history of a bar tells changes, checks and events, and what became of 
 
 test('what was told about a setup is kept as it was, and is part of its history', async () => {
   await applyChanges(store, [firstChange('vise', 'v1', viseFields, byFrom('KM', 'a')), firstChange('setup', 's1', setupFields('v1'), byFrom('KM', 'b'))])
-  const told = { id: 't1', setupId: 's1', what: 'setup sheet' as const, data: { seatMm: 35, bars: ['left'] }, ...by, atIso: at('11') }
+  const told = { id: 't1', setupId: 's1', checkId: null, what: 'setup sheet' as const, data: { seatMm: 35, bars: ['left'] }, ...by, atIso: at('11') }
   await addTold(store, told)
   await addTold(store, told)
-  expect(await toldOf(store, 's1')).toEqual([told])
+  expect(await toldOf(store, 'setupId', 's1')).toEqual([told])
   expect((await historyOf(store, 'setup', 's1')).at(-1)).toMatchObject({ what: 'told', told })
   await expect(addTold(store, { ...told, data: { seatMm: 36 } })).rejects.toMatchObject({ code: 'id-used-twice' })
   await expect(addTold(store, { ...told, id: 't2', setupId: 'nobody' })).rejects.toMatchObject({ code: 'unknown-record', facts: { field: 'setupId' } })

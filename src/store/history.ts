@@ -21,7 +21,7 @@ export function historyOf(store: Store, kind: RecordKind, id: string): Promise<H
     const standing = standingOf(changes)
     const checks = kind === 'bar' ? await checksOf(tx, id) : []
     const events = kind === 'bar' ? await eventsOf(tx, id) : []
-    const told = kind === 'setup' ? await toldOf(tx, id) : []
+    const told = kind === 'setup' ? await toldOf(tx, 'setupId', id) : []
     const entries: HistoryEntry[] = [
       ...changes.map((change) => ({ ...byOf(change), what: 'change' as const, fields: fatesOf(change, standing) })),
       ...checks.map((check) => ({ ...byOf(check), what: 'check' as const, check })),

@@ -44,7 +44,7 @@ test('the database keeps every commit, minds references and lies in a write-ahea
   expect(await ask('journal_mode')).toBe('wal')
   expect(await ask('integrity_check')).toBe('ok')
   await expect(store.db.insertInto('reading').values({
-    shop: 'shop', person: '', device: '', check: 'none', number: 0, bar: 'none', station: 0, xMm: null, text: '', heightMm: 1,
+    shop: 'shop', person: '', device: '', check: 'none', number: 0, bar: 'none', station: 0, xMm: null, line: 0, face: 'A', text: '', heightMm: 1,
   }).execute()).rejects.toThrow(/FOREIGN KEY/)
   await store.close()
 })

@@ -1,4 +1,5 @@
 import type { Kept, RecordKind, Saw } from '#model/change.ts'
+import type { DraftRecord } from '#model/check-draft.ts'
 import type { FieldsOf } from '#model/record-fields.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
 import type { Store } from '#store/store.ts'
@@ -18,6 +19,12 @@ export type Standing = {
 export async function recordsOf<Kind extends RecordKind>(store: Store, kind: Kind): Promise<Kept<FieldsOf[Kind]>[]> {
   const rows = await store.db.selectFrom(kind as 'bar').selectAll().where('shop', '=', store.shop).orderBy('id').execute()
   return rows.map((row) => keptFrom(kind, row as AnyRecordRow))
+}
+
+/** Half-done checks; those kept or dropped stay in the database only. */
+export async function openDraftsOf(store: Store): Promise<DraftRecord[]> {
+  const rows = await store.db.selectFrom('draft').selectAll().where('shop', '=', store.shop).where('state', '=', 'open').orderBy('id').execute()
+  return rows.map((row) => keptFrom('draft', row as AnyRecordRow))
 }
 
 /** @throws Refusal `unknown-record` with `field`, where nothing of this kind has the id */

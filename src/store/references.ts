@@ -34,6 +34,7 @@ function referencesOf({ kind, values }: Standing & KindOf): Reference[] {
     const where = values['where'] as { readonly viseId?: string }
     return [...to('mates', 'matesId', values['matesId']), ...to('slot', 'slotId', values['slotId']), ...to('vise', 'where.viseId', where.viseId)]
   }
+  if (kind === 'outcome') return to('setup', 'setupId', values['setupId'])
   if (kind !== 'setup') return []
   const bars = values['bars'] as readonly string[]
   return [...to('vise', 'viseId', values['viseId']), ...to('part', 'partId', values['partId']), ...bars.flatMap((id, at) => to('bar', `bars[${at}]`, id))]

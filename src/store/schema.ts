@@ -14,14 +14,18 @@ export const columnsOf = {
   slot: { code: 'text', name: 'text' },
   vise: {
     name: 'text', jawWidthMm: 'real', openingMm: 'real', jawSets: 'json', fittedJawSetId: 'text', retired: 'yes-no', note: 'text',
+    measured: 'json',
   },
   part: { name: 'text', note: 'text', form: 'json', retired: 'yes-no' },
   setup: {
     title: 'text', operation: 'text', viseId: 'text', partId: 'text', form: 'json', bars: 'json', stand: 'text',
     usedAtIso: 'text', retired: 'yes-no',
   },
-  shop: { name: 'text', units: 'json', paper: 'text', limitsUm: 'json', demo: 'yes-no' },
+  shop: { name: 'text', units: 'json', paper: 'text', limitsUm: 'json', due: 'json', demo: 'yes-no' },
   person: { initials: 'text', units: 'json' },
+  instrument: { name: 'text', figures: 'json', dueOn: 'text', retired: 'yes-no', note: 'text' },
+  draft: { form: 'json', typed: 'json', looks: 'json', state: 'text', checkId: 'text' },
+  outcome: { setupId: 'text', foretold: 'json', text: 'json', measuredUm: 'json', retired: 'yes-no', note: 'text' },
 } as const satisfies { readonly [Kind in RecordKind]: { readonly [Field in keyof FieldsOf[Kind]]: ColumnKind } }
 
 /** On every row: whose shop, and who brought it, on which device. Rows that are only ever added are their own change. */
@@ -32,15 +36,18 @@ export type ChangeRow = Brought & { id: string; kind: string; record: string; at
 /** A record as it stands. `saw`: the heads of each field; `clashes`: in how many fields two changes did not see each other. */
 export type RecordRow = Brought & { id: string; change: string; saw: string; clashes: number }
 
-type CheckRow = Brought & { id: string; method: string; replaces: string | null; note: string; atIso: string }
+type CheckRow = Brought & {
+  id: string; method: string; replaces: string | null; zero: string | null; closing: string | null; temperature: string | null; took: string | null
+  looks: string; asFound: number; note: string; atIso: string
+}
 type ReadingRow = Brought & {
-  check: string; number: number; bar: string; station: number; xMm: number | null; text: string; heightMm: number
+  check: string; number: number; bar: string; station: number; xMm: number | null; line: number; face: string; text: string; heightMm: number
 }
 type EventRow = Brought & { id: string; bar: string; kind: string; undoes: string | null; note: string; atIso: string }
 type UnservedRow = Brought & {
   id: string; question: string; day: string; viseId: string; form: string; lowMm: number; highMm: number; atIso: string
 }
-type ToldRow = Brought & { id: string; setupId: string; what: string; data: string; atIso: string }
+type ToldRow = Brought & { id: string; setupId: string | null; checkId: string | null; what: string; data: string; atIso: string }
 type ImportRow = Brought & { id: string; digest: string; answer: string; atIso: string }
 
 export type AnyRecordRow = RecordRow & { readonly [field: string]: string | number | null }

@@ -1,5 +1,5 @@
 import type { Told } from '#model/setup-record.ts'
-import type { Fact } from '#model/refusal.ts'
+import { type Fact, Refusal } from '#model/refusal.ts'
 import { canonical, freshOf } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { recordOf } from '#store/records.ts'
@@ -14,16 +14,26 @@ export async function addTold(store: Store, told: Told): Promise<void> {
   await inTransaction(store, async (tx) => {
     const kept = await tx.db.selectFrom('told').selectAll().where('shop', '=', tx.shop).where('id', '=', told.id).execute()
     if (freshOf([told], new Map(kept.map((row) => [row.id, toldFrom(row)]))).length === 0) return
-    await recordOf(tx, 'setup', told.setupId, 'setupId')
+    await mindSubject(tx, told)
     await tx.db.insertInto('told').values({ shop: tx.shop, ...told, data: canonical(told.data as Fact) }).execute()
   })
 }
 
-/** What was told about one setup, oldest first. */
-export async function toldOf(store: Store, setupId: string): Promise<Told[]> {
+/** What was told about one setup or check, oldest first. */
+export async function toldOf(store: Store, about: 'setupId' | 'checkId', id: string): Promise<Told[]> {
   const rows = await store.db.selectFrom('told').selectAll()
-    .where('shop', '=', store.shop).where('setupId', '=', setupId).orderBy('atIso').orderBy('id').execute()
+    .where('shop', '=', store.shop).where(about, '=', id).orderBy('atIso').orderBy('id').execute()
   return rows.map(toldFrom)
+}
+
+async function mindSubject(store: Store, { setupId, checkId }: Told): Promise<void> {
+  if (setupId !== null) await recordOf(store, 'setup', setupId, 'setupId')
+  if (checkId === null) {
+    if (setupId === null) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId or checkId' })
+    return
+  }
+  const check = await store.db.selectFrom('check').select('id').where('shop', '=', store.shop).where('id', '=', checkId).executeTakeFirst()
+  if (!check) throw new Refusal('check-not-known', { field: 'checkId', given: checkId })
 }
 
 function toldFrom({ shop: _shop, what, data, ...rest }: Tables['told']): Told {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { answerShape } from '#engine/inspect/answer-shape.ts'
-import { checkUncertainty, type ReadFigures, type ReadWith, steelApartPerC, steelPerC } from '#engine/inspect/check-uncertainty.ts'
+import type { ReadWith } from '#model/read-with.ts'
+import { checkUncertainty, type ReadFigures, steelApartPerC, steelPerC } from '#engine/inspect/check-uncertainty.ts'
 
 const bare: ReadWith = {
   method: 'compare', resolutionUm: 0, limitUm: null, repeatabilityUm: null, plateFlatnessUm: null, blockLimitUm: null, blockUUm: null, betweenC: null, awayC: null,

@@ -1,31 +1,6 @@
 import type { Finding } from '#model/finding.ts'
+import type { ReadWith } from '#model/read-with.ts'
 import { type BudgetAnswer, budgetOf, type BudgetPart } from '#engine/inspect/budget.ts'
-
-export const readMethods = ['compare', 'micrometer'] as const
-/** Indicator on the plate against a zero, or absolute local height between the anvils. */
-export type ReadMethod = (typeof readMethods)[number]
-
-/** What the readings were taken with. A null leaves the part out. */
-export type ReadWith = {
-  readonly method: ReadMethod
-  /** The smallest step that is read. */
-  readonly resolutionUm: number
-  /** Permissible error, ± over the travel used. */
-  readonly limitUm: number | null
-  /** Scatter known beforehand; where places were read more than once, theirs counts. */
-  readonly repeatabilityUm: number | null
-  /** Overall flatness of the plate, highest to lowest. */
-  readonly plateFlatnessUm: number | null
-  /** Limit deviation of the gauge block ±; the standard uncertainty of its certificate, which counts where both are given. */
-  readonly blockLimitUm: number | null
-  readonly blockUUm: number | null
-  /** °C. Most that bar and block (or instrument) may differ, ±, and how far both are from 20. */
-  readonly betweenC: number | null
-  readonly awayC: number | null
-  /** Expansion for each °C, and most that the two steels may differ in it, ±. */
-  readonly expansionPerC: number
-  readonly expansionApartPerC: number
-}
 
 /** Steel, and how far two steels may differ in it. @source GUM H.1 */
 export const steelPerC = 11.5e-6, steelApartPerC = 1e-6

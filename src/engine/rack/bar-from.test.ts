@@ -3,16 +3,16 @@ import { expect, test } from 'vitest'
 import { barFrom, barsFrom } from '#engine/rack/bar-from.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import type { Check } from '#model/check.ts'
+import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
 
 const record: BarRecord = {
   id: 'b', code: 'ABCD2345', name: '35', thicknessMm: 8, thicknessStanding: 'marked', lengthMm: 150, matesId: null, slotId: null,
   where: { at: 'slot' }, note: '', saw: {},
 }
 const check = (id: string, method: Check['method'], heights: readonly (number | [xMm: number, heightMm: number])[], more: Partial<Check> = {}): Check => ({
-  id, method, replaces: null, note: '', person: 'KM', device: 'd', atIso: '2025-03-04T08:00:00.000Z',
+  id, method, replaces: null, ...nothingTaken, note: '', person: 'KM', device: 'd', atIso: '2025-03-04T08:00:00.000Z',
   readings: heights.map((height, station) => ({
-    bar: 'b', station, text: '', ...(typeof height === 'number' ? { xMm: null, heightMm: height } : { xMm: height[0], heightMm: height[1] }),
+    bar: 'b', station, ...onTheFirstLine, text: '', ...(typeof height === 'number' ? { xMm: null, heightMm: height } : { xMm: height[0], heightMm: height[1] }),
   })),
   ...more,
 })
@@ -59,7 +59,7 @@ test('where a bar is, as seen from a vise', () => {
 test('a bar whose height has not arrived is not in the rack', () => {
   expect(barFrom(record, [], [], none)).toBeNull()
   const other = { ...record, id: 'other', matesId: 'm' }
-  const bars = barsFrom({ bars: [record, other], checks: [check('c1', 'stated', [35], { readings: [{ bar: 'other', station: 0, xMm: null, text: '35', heightMm: 35 }] })], events: [] }, none)
+  const bars = barsFrom({ bars: [record, other], checks: [check('c1', 'stated', [35], { readings: [{ bar: 'other', station: 0, xMm: null, ...onTheFirstLine, text: '35', heightMm: 35 }] })], events: [] }, none)
   expect(bars).toMatchObject([{ id: 'other', mates: 'm' }])
 })
 

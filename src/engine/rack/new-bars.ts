@@ -1,7 +1,7 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarFields } from '#model/bar-record.ts'
 import type { By } from '#model/change.ts'
-import type { Check } from '#model/check.ts'
+import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
 import type { Deed } from '#model/deed.ts'
 import { firstChange } from '#model/record-fields.ts'
 
@@ -29,8 +29,8 @@ export function deedOfNewBars(newBars: readonly NewBar[], by: By): Deed {
   const checks: Check[] = []
   for (let from = 0; from < newBars.length; from += mostReadings) {
     const readings = newBars.slice(from, from + mostReadings)
-      .map(({ id, heightMm, heightText }) => ({ bar: id, station: 0, xMm: null, text: heightText.slice(0, 40), heightMm }))
-    checks.push({ ...stamp(), method: 'stated', replaces: null, note: '', readings })
+      .map(({ id, heightMm, heightText }) => ({ bar: id, station: 0, xMm: null, ...onTheFirstLine, text: heightText.slice(0, 40), heightMm }))
+    checks.push({ ...stamp(), method: 'stated', replaces: null, ...nothingTaken, note: '', readings })
   }
   return {
     changes: newBars.map(({ id, heightMm: _heightMm, heightText: _heightText, drillBar: _drillBar, ...bar }) =>

@@ -1,6 +1,6 @@
 import { readSizeMm } from '#model/length.ts'
 import type { BarFields } from '#model/bar-record.ts'
-import type { Check } from '#model/check.ts'
+import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { editOf } from '#model/record-fields.ts'
 import type { Applied } from '#store/changes.ts'
@@ -50,5 +50,5 @@ export function editBar(store: Store, idOrCode: string, edit: BarEdit, by: Maker
 
 function statedHeight(bar: string, text: string, heightMm: number, by: Maker): Check {
   const { person, device, atIso } = by
-  return { id: by.newId(), method: 'stated', replaces: null, readings: [{ bar, station: 0, xMm: null, text, heightMm }], note: '', person, device, atIso }
+  return { id: by.newId(), method: 'stated', replaces: null, ...nothingTaken, readings: [{ bar, station: 0, xMm: null, ...onTheFirstLine, text, heightMm }], note: '', person, device, atIso }
 }

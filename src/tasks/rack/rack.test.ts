@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import { nothingTaken, onTheFirstLine } from '#model/check.ts'
 import { addCheck } from '#store/checks.ts'
 import { historyOf } from '#store/history.ts'
 import { openStore } from '#store/open.ts'
@@ -57,7 +58,7 @@ test('the list stands in order of height and finds what is asked', async () => {
   expect(await names({ trust: 'trusted' })).toEqual([])
   const [first] = await listRack(store, { heightMm: 35 })
   await addCheck(store, {
-    id: 'c1', method: 'micrometer', replaces: null, readings: [{ bar: first!.id, station: 0, xMm: null, text: '35,003', heightMm: 35.003 }], note: '', person: 'KM', device: 'bench', atIso: later().atIso,
+    id: 'c1', method: 'micrometer', replaces: null, ...nothingTaken, readings: [{ bar: first!.id, station: 0, xMm: null, ...onTheFirstLine, text: '35,003', heightMm: 35.003 }], note: '', person: 'KM', device: 'bench', atIso: later().atIso,
   })
   expect(await listRack(store, { heightMm: 35 })).toMatchObject(expect.arrayContaining([expect.objectContaining({ standing: 'marked', heightMm: 35 }), expect.objectContaining({ standing: 'measured', heightMm: 35.003 })]))
 })

@@ -1,7 +1,7 @@
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { checksOf } from '#store/checks.ts'
 import { eventsOf } from '#store/events.ts'
-import { recordOf, recordsOf } from '#store/records.ts'
+import { openDraftsOf, recordOf, recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 
 /** All facts of the shop as they stand at one moment. */
@@ -17,5 +17,8 @@ export function snapshotOf(store: Store): Promise<ShopSnapshot> {
     events: await eventsOf(tx),
     parts: await recordsOf(tx, 'part'),
     setups: await recordsOf(tx, 'setup'),
+    instruments: await recordsOf(tx, 'instrument'),
+    drafts: await openDraftsOf(tx),
+    outcomes: await recordsOf(tx, 'outcome'),
   }))
 }

@@ -6,6 +6,7 @@ type AnyRecord = { readonly id: string; readonly saw: Saw }
 
 const lists = {
   bar: 'bars', mates: 'mates', slot: 'slots', vise: 'vises', part: 'parts', setup: 'setups', person: 'people',
+  instrument: 'instruments', draft: 'drafts', outcome: 'outcomes',
 } as const satisfies { readonly [kind in Exclude<RecordKind, 'shop'>]: keyof ShopSnapshot }
 
 /** The shop as it stands once an entry of this device is in it: what a screen shows without waiting for the server. */

@@ -1,4 +1,5 @@
 import { useState, type FormEvent } from 'react'
+import { nothingTaken } from '#model/check.ts'
 import type { Refusal } from '#model/refusal.ts'
 import { readNumber, readSizeMm } from '#model/length.ts'
 import { Refusal as Refused } from '#model/refusal.ts'
@@ -83,7 +84,7 @@ function deedOf({ heights, thicknessMm, lengthMm, slot }: Read, ids: readonly st
   }))
   return {
     edits: [...slot.edits, ...mates, ...bars],
-    checks: [{ method, replaces: null, readings: heights, note: '' }],
+    checks: [{ method, replaces: null, ...nothingTaken, readings: heights, note: '' }],
     events: ids.map((bar) => ({ bar, kind: 'added', undoes: null, note: '' })),
   }
 }

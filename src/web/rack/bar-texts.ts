@@ -1,5 +1,5 @@
 import { readSizeMm } from '#model/length.ts'
-import type { Reading } from '#model/check.ts'
+import { onTheFirstLine, type Reading } from '#model/check.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -24,10 +24,10 @@ export function noHeights(bars: number): HeightTexts {
 export function readHeights({ method, stated, measured }: HeightTexts, ids: readonly string[], unit: LengthUnit): Reading[] {
   if (method === 'stated') {
     const heightMm = readSizeMm(stated, unit, 'height')
-    return ids.map((bar) => ({ bar, station: 0, xMm: null, text: stated.trim(), heightMm }))
+    return ids.map((bar) => ({ bar, station: 0, xMm: null, ...onTheFirstLine, text: stated.trim(), heightMm }))
   }
   return ids.flatMap((bar, at) => measured[at]!.flatMap((text, station) => (
-    station > 0 && text.trim() === '' ? [] : [{ bar, station, xMm: null, text: text.trim(), heightMm: readSizeMm(text, unit, `bars[${at}].readings[${station}]`) }]
+    station > 0 && text.trim() === '' ? [] : [{ bar, station, xMm: null, ...onTheFirstLine, text: text.trim(), heightMm: readSizeMm(text, unit, `bars[${at}].readings[${station}]`) }]
   )))
 }
 

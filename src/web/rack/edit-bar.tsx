@@ -1,6 +1,6 @@
 import { useState, type FormEvent } from 'react'
 import type { BarFields } from '#model/bar-record.ts'
-import type { Reading } from '#model/check.ts'
+import { nothingTaken, type Reading } from '#model/check.ts'
 import { readSizeMm, wordLength } from '#model/length.ts'
 import type { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -48,7 +48,7 @@ export function EditBar({ shop, bar }: { readonly shop: ShopSnapshot; readonly b
     const { fields, old } = changedFields(wanted, record)
     writeDeed({
       edits: [...slot.edits, ...joined.edits, { kind: 'bar', record: record.id, fields }],
-      checks: readings.length > 0 ? [{ method: heights.method, replaces: null, readings, note: '' }] : [],
+      checks: readings.length > 0 ? [{ method: heights.method, replaces: null, ...nothingTaken, readings, note: '' }] : [],
     })
     if (Object.keys(fields).length > 0) offerUndo(`${called}: changed.`, () => { writeDeed({ edits: [{ kind: 'bar', record: record.id, fields: old }] }) })
     go(`/rack/${record.id}`)

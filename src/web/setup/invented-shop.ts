@@ -1,6 +1,6 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import type { Check } from '#model/check.ts'
+import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 
@@ -14,8 +14,8 @@ export function inventedShop(pairs: readonly Pair[], jawMm = 45): ShopSnapshot {
   const barIds = (id: string, odd = false) => (odd ? [`${id}-1`] : [`${id}-1`, `${id}-2`])
   const all = named.flatMap((pair) => barIds(pair.id, pair.odd).map((bar) => ({ pair, bar })))
   return {
-    shop: { id: 'shop', saw: {}, name: 'Invented shop', units: { length: 'mm', decimalMark: '.', words: 'UK' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, demo: false },
-    people: [], parts: [], setups: [], vises: [viseOf(jawMm)],
+    shop: { id: 'shop', saw: {}, name: 'Invented shop', units: { length: 'mm', decimalMark: '.', words: 'UK' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, demo: false },
+    people: [], parts: [], setups: [], instruments: [], drafts: [], outcomes: [], vises: [viseOf(jawMm)],
     mates: named.filter(({ odd }) => !odd).map(({ id, name }) => ({ id, saw: {}, name, note: '' })),
     slots: named.map(({ id, name }) => ({ id: `slot-${id}`, saw: {}, code: 'ABCDEFGH', name: `slot ${name}` })),
     bars: all.map(({ pair, bar }): BarRecord => ({
@@ -29,14 +29,14 @@ export function inventedShop(pairs: readonly Pair[], jawMm = 45): ShopSnapshot {
 
 function viseOf(jawMm: number): ViseRecord {
   return {
-    id: 'vise', saw: {}, name: 'Mill 1', jawWidthMm: 125, openingMm: 100, fittedJawSetId: 'hard', retired: false, note: '',
+    id: 'vise', saw: {}, name: 'Mill 1', jawWidthMm: 125, openingMm: 100, fittedJawSetId: 'hard', retired: false, note: '', measured: null,
     jawSets: [{ id: 'hard', name: 'hard, smooth', fixedHeightMm: jawMm, movingHeightMm: jawMm, stepHeightMm: null, face: 'smooth' }],
   }
 }
 
 function checksOf(bar: string, { heightMm, measuredUm }: Pair): readonly Check[] {
-  const reading = (mm: number) => [{ bar, station: 0, xMm: null, text: String(mm), heightMm: mm }]
-  const stated: Check = { ...at, id: `stated-${bar}`, method: 'stated', replaces: null, readings: reading(heightMm) }
+  const reading = (mm: number) => [{ bar, station: 0, xMm: null, ...onTheFirstLine, text: String(mm), heightMm: mm }]
+  const stated: Check = { ...at, id: `stated-${bar}`, method: 'stated', replaces: null, ...nothingTaken, readings: reading(heightMm) }
   if (!measuredUm) return [stated]
-  return [stated, { ...at, atIso: '2025-04-04T05:06:07.000Z', id: `measured-${bar}`, method: 'micrometer', replaces: null, readings: reading(heightMm + measuredUm[bar.endsWith('1') ? 0 : 1]! / 1000) }]
+  return [stated, { ...at, atIso: '2025-04-04T05:06:07.000Z', id: `measured-${bar}`, method: 'micrometer', replaces: null, ...nothingTaken, readings: reading(heightMm + measuredUm[bar.endsWith('1') ? 0 : 1]! / 1000) }]
 }

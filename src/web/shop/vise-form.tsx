@@ -24,7 +24,7 @@ export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
     event.preventDefault()
     const read = readVise(texts, vise, units)
     if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
-    if (vise === null) writeDeed({ edits: [{ kind: 'vise', record: newId(), fields: { ...read.values, retired: false } }] })
+    if (vise === null) writeDeed({ edits: [{ kind: 'vise', record: newId(), fields: { ...read.values, retired: false, measured: null } }] })
     else change(vise, read.values)
     go('/shop')
   }

@@ -28,9 +28,9 @@ test('every field in the way is named by its place, once', () => {
 
 test('opened and saved in another unit nothing moves', () => {
   const vise: ViseFields = {
-    name: 'Back', jawWidthMm: 100.0001, openingMm: 101.23456, note: '', retired: false, fittedJawSetId: 'j1',
+    name: 'Back', jawWidthMm: 100.0001, openingMm: 101.23456, note: '', retired: false, measured: null, fittedJawSetId: 'j1',
     jawSets: [{ id: 'j1', name: 'hard', fixedHeightMm: 41.00004, movingHeightMm: 41.00009, stepHeightMm: 38.11111, face: 'smooth' }],
   }
-  const { retired: _retired, ...kept } = vise
+  const { retired: _retired, measured: _measured, ...kept } = vise
   expect(readVise(viseTexts(vise, inch), vise, inch)).toEqual({ values: kept })
 })

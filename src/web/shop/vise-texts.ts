@@ -26,7 +26,7 @@ export function viseTexts(vise: ViseFields, units: Units): ViseTexts {
 }
 
 /** The vise that was typed, or every refusal. A size whose text is as it was before keeps its full digits. */
-export function readVise(texts: ViseTexts, before: ViseFields | null, units: Units): { readonly values: Omit<ViseFields, 'retired'> } | { readonly refused: ViseWrong } {
+export function readVise(texts: ViseTexts, before: ViseFields | null, units: Units): { readonly values: Omit<ViseFields, 'retired' | 'measured'> } | { readonly refused: ViseWrong } {
   const old = before && viseTexts(before, units)
   const size = (text: string, field: string, oldText: string | undefined, oldMm: number | undefined) => () =>
     text === oldText && oldMm !== undefined ? oldMm : readSizeMm(text, units.length, field)

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarFields } from '#model/bar-record.ts'
 import type { By, Change } from '#model/change.ts'
-import type { Check } from '#model/check.ts'
+import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
 import { codeFrom } from '#model/code.ts'
 import type { Deed } from '#model/deed.ts'
 import { readLengthMm } from '#model/length.ts'
@@ -49,13 +49,13 @@ function checksOf(bars: DemoBars, ago: (days: number) => By): Check[] {
   const markedMm = readLengthMm(bars.text, bars.unit), lengthMm = readLengthMm(bars.length, bars.unit)
   const check = (days: number, method: Check['method'], readings: Check['readings']): Check => {
     const { person, device, atIso, newId } = ago(days)
-    return { id: newId(), method, replaces: null, readings, note: '', person, device, atIso }
+    return { id: newId(), method, replaces: null, ...nothingTaken, readings, note: '', person, device, atIso }
   }
-  const stated = check(cameDaysAgo, 'stated', idsOf(bars).map((bar) => ({ bar, station: 0, xMm: null, text: bars.text, heightMm: markedMm })))
+  const stated = check(cameDaysAgo, 'stated', idsOf(bars).map((bar) => ({ bar, station: 0, xMm: null, ...onTheFirstLine, text: bars.text, heightMm: markedMm })))
   if (bars.um === undefined) return [stated]
   return [stated, check(measuredDaysAgo, 'micrometer', idsOf(bars).flatMap((bar, at) => bars.um![at]!.map((um, station) => {
     const text = (markedMm + um / 1000).toFixed(3)
-    return { bar, station, xMm: lengthMm * stationsXMm[station]!, text, heightMm: Number(text) }
+    return { bar, station, xMm: lengthMm * stationsXMm[station]!, ...onTheFirstLine, text, heightMm: Number(text) }
   })))]
 }
 

@@ -49,7 +49,7 @@ function useTold(setupId: string, data: object | null): void {
   const latest = useRef(data)
   useEffect(() => { latest.current = data }, [data])
   useEffect(() => {
-    const told = () => { if (latest.current !== null) writeTold({ setupId, what: 'setup sheet', data: latest.current as Told['data'] }) }
+    const told = () => { if (latest.current !== null) writeTold({ setupId, checkId: null, what: 'setup sheet', data: latest.current as Told['data'] }) }
     addEventListener('beforeprint', told)
     return () => removeEventListener('beforeprint', told)
   }, [setupId])
