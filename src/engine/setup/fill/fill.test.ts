@@ -30,6 +30,12 @@ describe('fillers', () => {
     }), { numRuns: 2000 })
   })
 
+  test('keep the order of ids where a bar goes in by either of its sizes', () => {
+    // 8 by hand: A lying 2 beside BB 6; A 3 beside C 5; A 5 beside B 3. By ids the last comes first.
+    const sizes = [['A', 2], ['A', 3], ['A', 5], ['B', 3], ['BB', 6], ['C', 5]].map(([id, sizeMm]) => ({ id: String(id), sizeMm: Number(sizeMm) }))
+    for (const most of [1, 2, 3]) expect(fillsOf({ targetMm: 8, toleranceMm: 0, sizes, most }).map(({ ids }) => ids.join(' '))).toEqual(['A B', 'A BB', 'A C'].slice(0, most))
+  })
+
   test('add up, from bars that are there', () => {
     fc.assert(fc.property(asked, (raw) => {
       const question = questionFrom(raw)
