@@ -12,14 +12,14 @@ const published = (file: string) => csvRows(readFileSync(`fixtures/published/${f
 
 describe('bright flats, EN 10278', () => {
   test('all rows of the public copies', () => {
-    const ours = deliveredLimits.filter(({ stock }) => stock === 'bright flat').map((row) => [row.size === 'width' ? 'width' : row.steels === 'other' ? 'thickness_other' : 'thickness_low', row.overMm, row.toMm, row.upperMm, row.lowerMm])
-    const rows = published('en10278-bright-flats.csv').map(([dimension, over, to, upper, lower]) => [dimension, Number(over), Number(to), Number(upper), Number(lower)])
+    const ours = deliveredLimits.filter(({ condition }) => condition === 'drawn').map((row) => [row.dimension === 'width' ? 'width' : row.carbonOverPercent > 0 ? 'thickness_other' : 'thickness_low', row.overMm, row.toMm, row.upperMm, row.lowerMm, row.grade ?? ''])
+    const rows = published('en10278-bright-flats.csv').map(([dimension, over, to, upper, lower, grade]) => [dimension, Number(over), Number(to), Number(upper), Number(lower), grade])
     expect(rows).toHaveLength(26)
     expect(ours).toEqual(rows)
   })
 
   test('a 20 mm flat of mild steel 0.08 under is inside, with 62 % of the band used; C45 may be 0.26 under', () => {
-    const mild = deliveredWithin('bright flat', 'thickness', 'low carbon', 20)!, carbon = deliveredWithin('bright flat', 'thickness', 'other', 20)!
+    const mild = deliveredWithin('drawn', 'thickness', 0.17, 20)!, carbon = deliveredWithin('drawn', 'thickness', 0.45, 20)!
     expect([20 + mild.lowerMm, 20 + mild.upperMm, 20 + carbon.lowerMm]).toEqual([19.87, 20, 19.74])
     expect(19.92).toBeGreaterThanOrEqual(20 + mild.lowerMm)
     expect(-0.08 / mild.lowerMm).toBeCloseTo(0.62, 2)
@@ -27,16 +27,16 @@ describe('bright flats, EN 10278', () => {
 
   // 16 × 8: width −0.11, thickness −0.09 in low carbon, −0.18 in other steels.
   test('a 16 × 8 flat', () => {
-    expect(deliveredWithin('bright flat', 'width', 'other', 16)).toMatchObject({ upperMm: 0, lowerMm: -0.11, source: 'EN-10278' })
-    expect(['low carbon', 'other'].map((steels) => deliveredWithin('bright flat', 'thickness', steels as 'other', 8)?.lowerMm)).toEqual([-0.09, -0.18])
+    expect(deliveredWithin('drawn', 'width', 0.45, 16)).toMatchObject({ upperMm: 0, lowerMm: -0.11, source: 'EN-10278' })
+    expect([0.2, 0.21].map((carbonPercent) => deliveredWithin('drawn', 'thickness', carbonPercent, 8)?.lowerMm)).toEqual([-0.09, -0.18])
   })
 
   test('h11 is not for every steel: twice as much above 0.20 % carbon, h12 above 60 mm', () => {
-    for (const { steels, size, overMm, toMm, lowerMm } of deliveredLimits.filter((row) => row.stock === 'bright flat' && row.size === 'thickness')) {
-      const grade = itUm(overMm >= 60 ? 12 : 11, toMm)! / 1000
-      expect(-lowerMm, `${size} ${steels} ${toMm}`).toBeCloseTo(steels === 'other' ? 2 * grade : grade, 9)
+    for (const { carbonOverPercent, overMm, toMm, lowerMm } of deliveredLimits.filter((row) => row.condition === 'drawn' && row.dimension === 'thickness')) {
+      const gradeMm = itUm(overMm >= 60 ? 12 : 11, toMm)! / 1000
+      expect(-lowerMm, `${carbonOverPercent} % ${toMm}`).toBeCloseTo(carbonOverPercent > 0 ? 2 * gradeMm : gradeMm, 9)
     }
-    expect(deliveredWithin('bright flat', 'thickness', 'other', 2)).toBeNull()
+    expect(deliveredWithin('drawn', 'thickness', 0.9, 2)).toBeNull()
   })
 
   test('may be crooked by 1.5 mm/m when narrow and mild, 2 over the thickness of tool steel', () => {
@@ -74,11 +74,10 @@ describe('tolerance grades, ISO 286-1', () => {
 })
 
 describe('ground flat stock, DIN 59350', () => {
-  test.each([
-    ['ground flat', 'thickness', 8, 0.05], ['ground flat', 'width', 45, 0.2], ['ground flat', 'length', 500, 5],
-    ['ground flat with allowance', 'thickness', 8, 0.2], ['ground flat with allowance', 'width', 45, 0.2], ['ground flat with allowance', 'length', 1030, 5],
-  ] as const)('%s: %s %d may be %d over, never under', (stock, size, nominalMm, upperMm) => {
-    expect(deliveredWithin(stock, size, 'other', nominalMm)).toMatchObject({ upperMm, lowerMm: 0, source: 'DIN-59350', standing: 'published' })
+  test('may be over, never under: 0.05 on the thickness, 0.20 on the width, 5 on the length; 0.2 with something left to machine', () => {
+    expect(deliveredWithin('ground flat', 'thickness', 0.9, 8)).toMatchObject({ upperMm: 0.05, lowerMm: 0, source: 'DIN-59350', standing: 'published' })
+    expect(deliveredWithin('ground flat', 'width', 0.9, 45)).toMatchObject({ upperMm: 0.2, lowerMm: 0 })
+    expect(groundFlat).toMatchObject({ lengthOverMm: 5, withAllowanceOverMm: 0.2 })
   })
 
   test("is to be had from 10 to 500 wide; 15' out of square is 0.035 mm over 8 and 0.196 over 45 (own arithmetic)", () => {
