@@ -1,8 +1,10 @@
 import Database from 'better-sqlite3'
+import { createHash } from 'node:crypto'
 import { copyFileSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import { devicesOf, deviceWith, keptPassphrase } from '#store/access.ts'
 import { checksOf } from '#store/checks.ts'
 import { clashesOf } from '#store/changes.ts'
 import { eventsOf } from '#store/events.ts'
@@ -66,6 +68,16 @@ test('a check of the third schema comes back with all it was taken with', async 
   expect(await openDraftsOf(store)).toMatchObject([{ typed: { 'left/0/A/0/0': '+3' }, state: 'open' }])
   expect(await recordsOf(store, 'outcome')).toMatchObject([{ setupId: 'setup-1', measuredUm: { along: 4, across: null } }])
   expect(await toldOf(store, 'checkId', 'check-3')).toMatchObject([{ what: 'certificate' }])
+  await store.close()
+})
+
+test('devices of the fourth schema are still let in, and those revoked are not', async () => {
+  copyFileSync(join(fixtures, 'schema-4.sqlite'), join(folder, databaseFile))
+  const store = await openStore(folder), hashOf = (token: string) => createHash('sha256').update(token).digest('hex')
+  expect(await deviceWith(store, hashOf('token-1'))).toMatchObject({ id: 'device-1', name: 'Tablet at the mill' })
+  expect(await deviceWith(store, hashOf('token-2'))).toBeNull()
+  expect((await devicesOf(store)).map(({ revokedAtIso }) => revokedAtIso !== null)).toEqual([false, true])
+  expect(await keptPassphrase(store)).toMatchObject({ cost: '32768,8,3' })
   await store.close()
 })
 

@@ -48,6 +48,9 @@ type UnservedRow = Brought & {
   id: string; question: string; day: string; viseId: string; form: string; lowMm: number; highMm: number; atIso: string
 }
 type ToldRow = Brought & { id: string; setupId: string | null; checkId: string | null; what: string; data: string; atIso: string }
+type EnrolledRow = Brought & { id: string; name: string; token: string; atIso: string; revokedAtIso: string | null }
+type InviteRow = Brought & { id: string; atIso: string; untilIso: string; usedBy: string | null }
+type OwnerRow = Brought & { salt: string; hash: string; cost: string; atIso: string }
 type ImportRow = Brought & { id: string; digest: string; answer: string; atIso: string }
 
 export type AnyRecordRow = RecordRow & { readonly [field: string]: string | number | null }
@@ -60,4 +63,7 @@ export type Tables = { [Kind in RecordKind]: RecordRow & { [Field in keyof (type
   unserved: UnservedRow
   told: ToldRow
   import: ImportRow
+  enrolled: EnrolledRow
+  invite: InviteRow
+  owner: OwnerRow
 }
