@@ -12,12 +12,13 @@ import { outbox, shopNow } from '#web/shop-store.ts'
 /** What the writer stamps on by itself: the id, who, on which device, when. */
 type Stamp = 'id' | 'person' | 'device' | 'atIso'
 
-/** One edit of one record: some of its fields, or all of them where it is new (`newId()`). */
-export type Edit = { [K in RecordKind]: { readonly kind: K; readonly record: string; readonly fields: Partial<FieldsOf[K]> } }[RecordKind]
+/** One edit of one record: some of its fields, or all of them where it is new (`newId()`). `saw`: what was seen, where it is no longer in the shop's list. */
+export type Edit = { [K in RecordKind]: { readonly kind: K; readonly record: string; readonly fields: Partial<FieldsOf[K]>; readonly saw?: Saw } }[RecordKind]
 
 export type Doing = {
   readonly edits?: readonly Edit[]
-  readonly checks?: readonly Omit<Check, Stamp>[]
+  /** With an id where a record of the same deed names the check. */
+  readonly checks?: readonly (Omit<Check, Stamp> & { readonly id?: string })[]
   readonly events?: readonly Omit<BarEvent, Stamp>[]
 }
 
@@ -31,11 +32,16 @@ export type Doing = {
 export function writeDeed({ edits = [], checks = [], events = [] }: Doing): readonly string[] {
   const body = {
     changes: edits.filter(({ fields }) => Object.keys(fields).length > 0).map(changeFrom),
-    checks: checks.map((check) => ({ ...check, ...stamp() })),
+    checks: checks.map((check) => ({ ...stamp(), ...check })),
     events: events.map((event) => ({ ...event, ...stamp() })),
   }
   if (body.changes.length + body.checks.length + body.events.length > 0) outbox.put({ door: 'deeds', body })
   return body.events.map(({ id }) => id)
+}
+
+/** A key of what is being typed: on the device at once, in the shop a moment later, together with the keys around it. */
+export function writeTyped(edit: Edit): void {
+  outbox.type({ door: 'deeds', body: { changes: [changeFrom(edit)], checks: [], events: [] } })
 }
 
 /** A complete question that nothing served. Its id is made by the asker, so that a question counts once a day. */
@@ -47,9 +53,9 @@ export function writeTold(told: Omit<Told, Stamp>): void {
   outbox.put({ door: 'told', body: [{ ...told, ...stamp() }] })
 }
 
-function changeFrom({ kind, record, fields }: Edit): Change {
+function changeFrom({ kind, record, fields, saw: told }: Edit): Change {
   const { shop } = shopNow()
-  const saw: Saw = (shop && recordIn(shop, kind, record)?.saw) ?? {}
+  const saw: Saw = told ?? (shop && recordIn(shop, kind, record)?.saw) ?? {}
   const sent: Change['fields'] = {}
   for (const [field, value] of Object.entries(fields)) sent[field] = { value: value as Fact, saw: [...saw[field] ?? []] }
   return { kind, record, ...stamp(), fields: sent }

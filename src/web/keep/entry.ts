@@ -8,8 +8,18 @@ export type Entry =
   | { readonly door: 'unserved'; readonly body: readonly Unserved[] }
   | { readonly door: 'told'; readonly body: readonly Told[] }
 
-/** An entry in the box; `seq` is its place in the order, null until it is written down on the device. */
-export type Waiting = { readonly entry: Entry; readonly seq: number | null }
+/** An entry as it was written down; `seq` is its place in the order. */
+export type Written = { readonly entry: Entry; readonly seq: number }
+
+/** An entry in the box; `seq` is null until it is written down on the device. */
+export type Waiting = {
+  /** The same for all versions of what is being typed. */
+  readonly key: number
+  readonly entry: Entry
+  readonly seq: number | null
+  /** Being typed: a newer version may take its place. Over once it is sent, for the shop may have it then. */
+  readonly open: boolean
+}
 
 /** An entry that the shop refused, kept with the reason until a person has seen it. */
 export type Aside = { readonly seq: number; readonly entry: Entry; readonly refusal: { readonly code: string; readonly facts: Facts } }

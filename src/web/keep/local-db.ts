@@ -38,6 +38,10 @@ export const localBox: Box = {
     const [seq] = await Promise.all([tx.store.add(entry), tx.done])
     return seq
   },
+  async replace({ seq, entry }) {
+    const tx = (await local()).transaction('outbox', 'readwrite', { durability: 'strict' })
+    await Promise.all([tx.store.put(entry, seq), tx.done])
+  },
   async all() {
     const db = await local()
     const [entries, seqs, aside] = await Promise.all([db.getAll('outbox'), db.getAllKeys('outbox'), db.getAll('aside')])

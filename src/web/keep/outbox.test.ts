@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import type { Aside, Entry, Sent, Waiting } from '#web/keep/entry.ts'
+import type { Aside, Entry, Sent, Written } from '#web/keep/entry.ts'
 import { type Box, outboxOf } from '#web/keep/outbox.ts'
 
 const entry = (record: string): Entry => ({
@@ -8,12 +8,13 @@ const entry = (record: string): Entry => ({
 const nameOf = (one: Entry): string => (one.door === 'deeds' ? one.body.changes[0]!.record : one.door)
 
 /** A device in memory, a shop that answers as told, and a clock that is moved by hand. */
-function bench(left: readonly Waiting[] = []) {
-  const kept = new Map<number, Entry>(left.map(({ seq, entry: one }) => [seq!, one])), aside = new Map<number, Aside>()
+function bench(left: readonly Written[] = []) {
+  const kept = new Map<number, Entry>(left.map(({ seq, entry: one }) => [seq, one])), aside = new Map<number, Aside>()
   const log: string[] = [], pauses: number[] = []
   let answer: (one: Entry) => Sent = () => ({ came: 'taken' }), due: (() => void)[] = [], seq = kept.size, full = false
   const box: Box = {
     add: async (one) => { if (full) throw new Error('the disk is full'); log.push(`write ${nameOf(one)}`); kept.set(seq += 1, one); return seq },
+    replace: async ({ seq: at, entry: one }) => { log.push(`rewrite ${nameOf(one)}`); kept.set(at, one) },
     all: async () => ({ waiting: [...kept].map(([at, one]) => ({ seq: at, entry: one })), aside: [...aside.values()] }),
     remove: async (at) => { log.push(`drop ${nameOf(kept.get(at)!)}`); kept.delete(at) },
     putAside: async (one) => { kept.delete(one.seq); aside.set(one.seq, one) },
@@ -95,6 +96,44 @@ test('a refused entry is put aside with its reason, and the next one goes', asyn
   outbox.forgetAside(outbox.now().aside[0]!)
   await settle()
   expect([outbox.now().aside.length, aside.size]).toEqual([0, 0])
+})
+
+const valueIn = (one: Entry | undefined) => (one?.door === 'deeds' ? one.body.changes[0]!.fields['typed'] : undefined)
+const key = (id: string, value: string, saw: readonly string[]): Entry => ({
+  door: 'deeds', body: { changes: [{ id, kind: 'draft', record: 'check', person: 'A', device: 'd', atIso: '2025-01-01T00:00:00Z', fields: { typed: { value, saw: [...saw] } } }], checks: [], events: [] },
+})
+
+test('keys of one record travel together: on the device at once, sent a moment later, and what was never sent is seen by nobody', async () => {
+  const { outbox, log, kept, tick, settle } = bench()
+  outbox.type(key('k1', '+', ['c0']))
+  outbox.type(key('k2', '+3', ['k1']))
+  await settle()
+  outbox.type(key('k3', '+3.5', ['k2']))
+  await settle()
+  expect(log).toEqual(['write check', 'rewrite check'])
+  expect([...kept.values()].map(valueIn)).toEqual([{ value: '+3.5', saw: ['c0'] }])
+  await tick()
+  expect(log.slice(2)).toEqual(['send check', 'drop check'])
+  expect(kept.size).toBe(0)
+})
+
+test('a key does not take the place of one that was sent, for it may have arrived though no answer came', async () => {
+  const { outbox, shop, kept, tick, settle } = bench()
+  shop(() => ({ came: 'away' }))
+  outbox.type(key('k1', '1', []))
+  await tick()
+  outbox.type(key('k2', '12', ['k1']))
+  outbox.type(key('k3', '123', ['k2']))
+  await settle()
+  expect([...kept.values()].map(valueIn)).toEqual([{ value: '1', saw: [] }, { value: '123', saw: ['k1'] }])
+})
+
+test('what is done after typing goes after it and waits for no moment', async () => {
+  const { outbox, log, settle } = bench()
+  outbox.type(key('k1', '1', []))
+  outbox.put(entry('a'))
+  await settle()
+  expect(log.filter((line) => line.startsWith('send'))).toEqual(['send check', 'send a'])
 })
 
 test('a device that keeps nothing still sends, and says so', async () => {

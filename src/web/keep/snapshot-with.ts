@@ -28,6 +28,8 @@ function changed(snapshot: ShopSnapshot, change: Change): ShopSnapshot {
   const list = lists[change.kind]
   const records: readonly AnyRecord[] = snapshot[list]
   const known = records.some((record) => record.id === change.record)
+  // A key typed into a check that was finished elsewhere meanwhile: there is nothing here to show it in.
+  if (!known && change.kind === 'draft' && change.fields['form'] === undefined) return snapshot
   const next = known
     ? records.map((record) => (record.id === change.record ? edited(record, change) : record))
     : [...records, edited({ id: change.record, saw: {} }, change)]

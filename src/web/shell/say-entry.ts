@@ -6,11 +6,11 @@ export function sayEntry(entry: Entry, shop: ShopSnapshot | null): string {
   switch (entry.door) {
     case 'deeds': return [
       ...entry.body.changes.map(({ kind, record, fields }) => `${nameOfRecord(kind, record, shop)}: ${Object.keys(fields).map(plain).join(', ')}`),
-      ...entry.body.checks.map(({ readings }) => `heights of ${barNames(readings.map(({ bar }) => bar), shop)}`),
+      ...entry.body.checks.map(({ readings, looks }) => `check of ${barNames([...readings, ...looks].map(({ bar }) => bar), shop)}`),
       ...entry.body.events.map(({ kind, bar }) => `${barNames([bar], shop)}: ${kind}`),
     ].join('; ')
     case 'unserved': return 'a question that nothing served'
-    case 'told': return 'a printed setup sheet'
+    case 'told': return `a printed ${entry.body.map(({ what }) => what).join(', ')}`
   }
 }
 
@@ -24,6 +24,8 @@ export function nameOfRecord(kind: string, id: string, shop: ShopSnapshot | null
     case 'part': return `part ${shop?.parts.find((one) => one.id === id)?.name ?? '?'}`
     case 'setup': return `setup ${shop?.setups.find((one) => one.id === id)?.title ?? '?'}`
     case 'person': return `person ${shop?.people.find((one) => one.id === id)?.initials ?? '?'}`
+    case 'draft': return 'half-done check'
+    case 'instrument': return `instrument ${shop?.instruments.find((one) => one.id === id)?.name ?? '?'}`
     default: return kind
   }
 }
