@@ -39,6 +39,9 @@ const words: { readonly [key: string]: Word } = {
   step: 'step', lowest: 'lowest height', owned: 'owned heights', stacks: 'two on each other', effortMillions: 'work', setups: 'setups', times: 'times', next: 'what one could get',
   advisedOnly: 'advised heights only', stages: 'stages', infeed: 'infeed', takes: 'what the stage takes', faces: 'faces', sparkOut: 'spark-out', cleanUp: 'clean-up',
   span: 'span', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSet: 'wanted set',
+  // instruments
+  resolution: 'resolution', limit: 'permissible error', repeatability: 'repeatability', rangeFrom: 'begin of the range', rangeTo: 'end of the range', grade: 'grade',
+  flatness: 'flatness', dueOn: 'due date', figures: 'what it is',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',

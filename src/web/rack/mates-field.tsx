@@ -1,8 +1,8 @@
-import { useId } from 'react'
 import type { BarRecord } from '#model/bar-record.ts'
 import { wordLength } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { newId } from '#web/new-id.ts'
+import { SelectField } from '#web/parts/select-field.tsx'
 import { type RackBar, type RackGroup, rackGroups } from '#web/rack/rack-bars.ts'
 import { nameOfBar } from '#web/rack/say-bar.ts'
 import { useUnits } from '#web/units.ts'
@@ -16,7 +16,7 @@ const nearMm = 0.2
 
 /** Bars of about the same height, to be this one's mates. Only bars that are named as mates are ever proposed as a pair. */
 export function MatesField({ shop, bar, value, onChange }: { readonly shop: ShopSnapshot; readonly bar: RackBar; readonly value: MatesWish; readonly onChange: (wish: MatesWish) => void }) {
-  const id = useId(), units = useUnits()
+  const units = useUnits()
   const near = rackGroups(shop).filter(({ key, bars: [first] }) => key !== (bar.record.matesId ?? bar.record.id) && first.trust !== 'gone'
     && first.heightMm !== null && bar.heightMm !== null && Math.abs(first.heightMm - bar.heightMm) <= nearMm)
   const wishOf = (group: RackGroup): MatesWish => (group.bars[0].record.matesId === null ? { kind: 'pair', bar: group.bars[0].record.id } : { kind: 'join', matesId: group.key })
@@ -26,12 +26,10 @@ export function MatesField({ shop, bar, value, onChange }: { readonly shop: Shop
     ...near.map((group) => [wishOf(group), `with ${group.bars[0].mates?.name ? `${wordLength(group.bars[0].calledMm!, units)} ${group.bars[0].mates.name}` : nameOfBar(group.bars[0], units)}${group.bars[0].slot ? `, ${group.bars[0].slot.name}` : ''}`] as const),
   ]
   return (
-    <div className="field">
-      <select id={id} value={JSON.stringify(value)} onChange={(event) => onChange(JSON.parse(event.target.value) as MatesWish)}>
-        {choices.map(([wish, words]) => <option key={JSON.stringify(wish)} value={JSON.stringify(wish)}>{words}</option>)}
-      </select>
-      <label htmlFor={id}>used as mates with</label>
-    </div>
+    <SelectField
+      label="used as mates with" value={JSON.stringify(value)} onChange={(wish) => onChange(JSON.parse(wish) as MatesWish)}
+      options={choices.map(([wish, label]) => ({ value: JSON.stringify(wish), label }))}
+    />
   )
 }
 

@@ -3,6 +3,7 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Link } from '#web/parts/link.tsx'
 import { AskPerson } from '#web/shell/ask-person.tsx'
 import { DeviceSettings } from '#web/shop/device-settings.tsx'
+import { InstrumentList } from '#web/shop/instruments/instrument-list.tsx'
 import { LimitSettings } from '#web/shop/limit-settings.tsx'
 import { ShopName } from '#web/shop/shop-name.tsx'
 import { UnitSettings } from '#web/shop/unit-settings.tsx'
@@ -10,6 +11,7 @@ import { ViseForm } from '#web/shop/vise-form.tsx'
 import { ViseList } from '#web/shop/vise-list.tsx'
 import '#web/styles/shop.css'
 
+const InstrumentForm = lazy(async () => ({ default: (await import('#web/shop/instruments/instrument-form.tsx')).InstrumentForm }))
 const ViseCardPage = lazy(async () => ({ default: (await import('#web/shop/vise-card-page.tsx')).ViseCardPage }))
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
@@ -17,7 +19,8 @@ type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 /** What the shop has and how it likes its numbers: vises first, then settings. */
 export function ShopScreen({ shop, rest: [first, id, what] }: Props) {
   if (first === undefined) return <Settings shop={shop} />
-  const vise = shop.vises.find((one) => one.id === id)
+  const vise = shop.vises.find((one) => one.id === id), instrument = shop.instruments.find((one) => one.id === id)
+  if (first === 'instrument' && (id === 'new' || instrument !== undefined)) return <InstrumentForm key={id} instrument={instrument ?? null} />
   if (first === 'vise' && id === 'new') return <ViseForm vise={null} />
   if (first !== 'vise' || vise === undefined) return <div className="page"><h1>This is not in the shop</h1><p><Link to="/shop">See the shop</Link></p></div>
   return what === 'card' ? <ViseCardPage shop={shop} vise={vise} /> : <ViseForm key={id} vise={vise} />
@@ -30,6 +33,7 @@ function Settings({ shop }: { readonly shop: ShopSnapshot }) {
       <div className="page shop">
         <h1>Shop</h1>
         <ViseList shop={shop} />
+        <InstrumentList instruments={shop.instruments} />
         <UnitSettings shop={shop} />
         <DeviceSettings />
         <LimitSettings limitsUm={shop.shop.limitsUm} />
