@@ -1,0 +1,67 @@
+import { wordNumber } from '#model/length.ts'
+import type { Units } from '#model/shop-record.ts'
+import type { ProfileData } from '#drafting/inspect/profile.ts'
+
+/** How heights stand on the paper: `times` enlarged against the lengths. */
+export type HeightAxis = {
+  readonly times: number
+  /** The unit of the scale and how far heights are enlarged, in words. */
+  readonly name: string
+  readonly mmPerUm: number
+  readonly topMm: number
+  readonly endMm: number
+  readonly yOf: (um: number) => number
+  /** Whether a height lies on the paper. */
+  readonly shows: (um: number) => boolean
+  readonly ticks: readonly { readonly um: number; readonly label: string }[]
+  /** A difference of heights in words, without its unit. */
+  readonly word: (um: number) => string
+}
+
+/** Nothing is enlarged so far that less than this is seen from top to bottom: below it lies the scatter of any indicator. */
+const leastSpanUm = 4
+/** Zero and limits this many times as far apart as the readings would press those flat: they stay outside. */
+const mostTimesSpan = 3
+const padMm = 2.5
+const tickLeastMm = 5.5
+const roundTimes = [1, 1.5, 2, 3, 4, 5, 6, 8], roundSteps = [1, 2, 5]
+/** µm in a ten-thousandth of an inch. @source INCH-1959 */
+const umPerTenth = 2.54
+
+/** The largest round enlargement at which all readings with their whiskers fit, and zero and limits where they are near. */
+export function heightAxis(data: ProfileData, { topMm, endMm, scale }: { readonly topMm: number; readonly endMm: number; readonly scale: number }, units: Units): HeightAxis {
+  const read = data.series.flatMap(({ points }) => points.flatMap(({ um, uUm }) => (um === null ? [] : [um - (uUm ?? 0), um + (uUm ?? 0)])))
+  const [fromUm, toUm] = withNear(read.length === 0 ? [0, 0] : [Math.min(...read), Math.max(...read)], data.band)
+  const roomMm = endMm - topMm - 2 * padMm, spanUm = Math.max(leastSpanUm, toUm - fromUm)
+  const times = roundBelow((roomMm / spanUm) * 1000 / scale), mmPerUm = (times * scale) / 1000, middleUm = (fromUm + toUm) / 2
+  const yOf = (um: number): number => (topMm + endMm) / 2 - (um - middleUm) * mmPerUm
+  const shows = (um: number): boolean => yOf(um) >= topMm && yOf(um) <= endMm
+  const unitUm = units.length === 'mm' ? 1 : umPerTenth, word = (um: number): string => wordNumber(um / unitUm, units.decimalMark, null, units.length === 'mm' ? 1 : 2)
+  const stepUm = unitUm * roundAbove(tickLeastMm / mmPerUm / unitUm), half = (endMm - topMm) / 2 / mmPerUm
+  const first = Math.ceil((middleUm - half) / stepUm), last = Math.floor((middleUm + half) / stepUm)
+  const ticks = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * stepUm).filter(shows)
+  return {
+    times, name: `${units.length === 'mm' ? 'µm' : '0.0001 in'}, heights ${wordTimes(times)} × the lengths`, mmPerUm, topMm, endMm, yOf, shows, word,
+    ticks: ticks.map((um) => ({ um, label: `${um > 1e-9 ? '+' : ''}${word(um)}` })),
+  }
+}
+
+/** The range of the readings, widened to zero and the limits where they are near enough. */
+function withNear([from, to]: readonly [number, number], band: ProfileData['band']): readonly [number, number] {
+  const most = mostTimesSpan * Math.max(leastSpanUm, to - from)
+  const [low, high] = band && Math.max(to, band.toUm) - Math.min(from, band.fromUm) <= most ? [Math.min(from, band.fromUm), Math.max(to, band.toUm)] : [from, to]
+  return Math.max(high, 0) - Math.min(low, 0) <= most ? [Math.min(low, 0), Math.max(high, 0)] : [low, high]
+}
+
+/** `2 000`. */
+const wordTimes = (times: number): string => String(times).replace(/(?<=\d)(?=(\d{3})+$)/g, ' ')
+
+function roundBelow(value: number): number {
+  const power = 10 ** Math.floor(Math.log10(value))
+  return Math.round(power * Math.max(...roundTimes.filter((step) => step * power <= value * (1 + 1e-9))))
+}
+
+function roundAbove(value: number): number {
+  const power = 10 ** Math.floor(Math.log10(value))
+  return power * Math.min(...[...roundSteps, 10].filter((step) => step * power >= value * (1 - 1e-9)))
+}
