@@ -9,7 +9,7 @@ import { SelectField } from '#web/parts/select-field.tsx'
 import { bookFigures, type BookFigures } from '#web/shop/instruments/book-figures.ts'
 import { type InstrumentTexts, type InstrumentWrong, readInstrument } from '#web/shop/instruments/instrument-texts.ts'
 import { sayBlocks, sayFigureSource, sayFlatness } from '#web/shop/instruments/say-instrument.ts'
-import { useTerms, useUnits } from '#web/units.ts'
+import { useUnits } from '#web/units.ts'
 
 type Props = { readonly texts: InstrumentTexts; readonly put: (part: Partial<InstrumentTexts>) => void; readonly wrong: InstrumentWrong }
 
@@ -52,11 +52,11 @@ function ReadingFigures({ texts, put, wrong }: Props) {
 }
 
 function BlockFigures({ texts, put, wrong }: Props) {
-  const units = useUnits(), { gauge } = useTerms()
+  const units = useUnits()
   return (
     <div className="field-list">
-      <SelectField label={`grade of the ${gauge} blocks`} value={texts.grade} onChange={(grade) => put({ grade })} note={sayBlocks(texts.grade, units)} options={[{ value: '', label: 'none' }, ...blockGrades.map((grade) => ({ value: grade, label: grade }))]} />
-      <NumberField label="certificate, std. unc., µm" value={texts.u} ifEmpty="none" onChange={(u) => put({ u })} error={wrong.uUm ? sayRefusal(wrong.uUm, units) : null} note={texts.u === '' ? 'counts instead of the grade' : 'the shop’s own; counts instead of the grade'} />
+      <SelectField label="grade" value={texts.grade} onChange={(grade) => put({ grade })} note={sayBlocks(texts.grade, units)} options={[{ value: '', label: 'none' }, ...blockGrades.map((grade) => ({ value: grade, label: grade }))]} />
+      <NumberField label="by certificate, u, µm" more="standard uncertainty of the blocks" value={texts.u} ifEmpty="none" onChange={(u) => put({ u })} error={wrong.uUm ? sayRefusal(wrong.uUm, units) : null} note={texts.u === '' ? 'counts instead of the grade' : 'the shop’s own; counts instead of the grade'} />
       <NumberField label="limit ±, µm" value={texts.limit} ifEmpty="by the grade" onChange={(limit) => put({ limit })} error={wrong.limitUm ? sayRefusal(wrong.limitUm, units) : null} note={texts.limit === '' ? null : 'the shop’s own'} />
     </div>
   )
@@ -75,7 +75,7 @@ function PlateFigures({ texts, put, wrong }: Props) {
         options={[{ value: '', label: 'none' }, ...namedGrades.map((grade) => ({ value: grade, label: grade }))]}
       />
       <NumberField
-        label="flatness by certificate, µm" value={texts.flatness} ifEmpty={byGrade === null ? 'not known' : 'by the grade'} onChange={(flatness) => put({ flatness })}
+        label="by certificate, µm" more="flatness of the plate" value={texts.flatness} ifEmpty={byGrade === null ? 'not known' : 'by the grade'} onChange={(flatness) => put({ flatness })}
         error={wrong.flatnessUm ? sayRefusal(wrong.flatnessUm, units) : null} note={texts.flatness === '' ? null : 'the shop’s own; counts instead of the grade'}
       />
     </div>

@@ -39,7 +39,7 @@ export function InstrumentForm({ instrument }: { readonly instrument: Instrument
       {instrument ? null : (
         <Choice label="What it is" value={texts.is} onChange={(is) => { put({ is }); setWrong({}) }} options={kinds.map((is) => ({ value: is, label: sayKind(is, units) }))} />
       )}
-      <div className="field-list">
+      <div className="field-list book">
         <TextField label="name" value={texts.name} onChange={(name) => put({ name })} maxLength={80} error={wrong.name ? sayRefusal(wrong.name, units) : null} />
         <DateField label="due again on" value={texts.due} onChange={(due) => put({ due })} />
       </div>
