@@ -1,4 +1,4 @@
-import { heightFrom } from '#engine/rack/height-from.ts'
+import { type Height, heightFrom } from '#engine/rack/height-from.ts'
 import { standingEvents, trustFrom } from '#engine/rack/trust-from.ts'
 import type { Bar, Whereabouts } from '#model/bar.ts'
 import type { BarEvent } from '#model/bar-event.ts'
@@ -20,7 +20,7 @@ export type RackFacts = { readonly bars: readonly BarRecord[]; readonly checks: 
  * @returns       null without any check: a bar whose height has not arrived yet is not in the rack
  */
 export function barFrom(record: BarRecord, checks: readonly Check[], events: readonly BarEvent[], { viseId }: ForVise): Bar | null {
-  const height = heightFrom(record.id, checks, standingEvents(events))
+  const height = heightFrom(record.id, checks, standingEvents(events), record.lengthMm)
   if (!height) return null
   return {
     id: record.id,
@@ -37,11 +37,29 @@ export function barFrom(record: BarRecord, checks: readonly Check[], events: rea
 }
 
 /** All bars of a rack that have a height, in the order of the records. */
-export function barsFrom({ bars, checks, events }: RackFacts, forVise: ForVise): Bar[] {
+export function barsFrom(facts: RackFacts, forVise: ForVise): Bar[] {
+  const { checksOf, eventsOf } = byBar(facts)
+  return facts.bars.flatMap((record) => barFrom(record, checksOf(record.id), eventsOf(record.id), forVise) ?? [])
+}
+
+/** The height of each bar by its id, worked out when it is first asked for; null of a bar without any, and of no bar of the rack. */
+export function heightsOf(facts: RackFacts): (bar: string) => Height | null {
+  const { checksOf, eventsOf } = byBar(facts), known = new Map<string, Height | null>()
+  const lengths = new Map(facts.bars.map(({ id, lengthMm }) => [id, lengthMm]))
+  return (bar) => {
+    const lengthMm = lengths.get(bar)
+    if (lengthMm === undefined) return null
+    if (!known.has(bar)) known.set(bar, heightFrom(bar, checksOf(bar), standingEvents(eventsOf(bar)), lengthMm))
+    return known.get(bar)!
+  }
+}
+
+/** Checks with the readings of the one bar alone, and the events of each bar. */
+function byBar({ checks, events }: RackFacts): { readonly checksOf: (bar: string) => readonly Check[]; readonly eventsOf: (bar: string) => readonly BarEvent[] } {
   const checksOf = grouped(checks.flatMap((check) =>
     [...grouped(check.readings.map((reading) => ({ bar: reading.bar, one: reading })))].map(([bar, readings]) => ({ bar, one: { ...check, readings } }))))
   const eventsOf = grouped(events.map((event) => ({ bar: event.bar, one: event })))
-  return bars.flatMap((record) => barFrom(record, checksOf.get(record.id) ?? [], eventsOf.get(record.id) ?? [], forVise) ?? [])
+  return { checksOf: (bar) => checksOf.get(bar) ?? [], eventsOf: (bar) => eventsOf.get(bar) ?? [] }
 }
 
 function whereOf({ where }: BarRecord, viseId: string | null): Whereabouts {

@@ -1,7 +1,12 @@
+import { checkUncertainty } from '#engine/inspect/check-uncertainty.ts'
+import { barReadingsOf, meanHeightMm, zeroMmOf } from '#engine/inspect/check-readings.ts'
+import { repeatabilityOf } from '#engine/inspect/shape.ts'
+import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts'
+import { meanOf } from '#engine/numeric/total.ts'
 import { byTime } from '#engine/rack/trust-from.ts'
 import type { HeightDeparture, Standing } from '#model/bar.ts'
 import type { BarEvent } from '#model/bar-event.ts'
-import type { Check } from '#model/check.ts'
+import type { Check, Reading } from '#model/check.ts'
 
 /** The height a bar is taken to have, and what it rests on. */
 export type Height = {
@@ -9,40 +14,57 @@ export type Height = {
   readonly standing: Standing
   /** Departures of the readings whose place along the bar is known, in the order of the stations. */
   readonly heightsUm: readonly HeightDeparture[]
-  /** The check it comes from. */
+  /** Standard uncertainty of the height; null: not known. */
+  readonly uUm: number | null
+  /** The check it comes from, and when that was. */
   readonly check: string
+  readonly atIso: string
 }
 
 /**
- * The mean of a bar's readings in its latest check that no other check replaces.
+ * The height of a bar by its latest check that no other check replaces: the mean over its places, or of a check with either
+ * face up the local height in the middle.
  *
  * A stated height is `marked`. So is a measured one once the bar was reground after that check: it is another bar then.
  *
- * @param checks  in any order; those without a reading of this bar are passed over
- * @param events  those of this bar that stand
- * @returns       null without any check
+ * @param checks    in any order; those without a reading of this bar are passed over
+ * @param events    those of this bar that stand
+ * @param lengthMm  of the bar
+ * @returns         null without any reading
  */
-export function heightFrom(bar: string, checks: readonly Check[], events: readonly BarEvent[]): Height | null {
+export function heightFrom(bar: string, checks: readonly Check[], events: readonly BarEvent[], lengthMm: number | null): Height | null {
   const replaced = new Set(checks.map((check) => check.replaces))
   const own = checks.filter((check) => !replaced.has(check.id) && check.readings.some((reading) => reading.bar === bar))
   const latest = own.sort(byTime).at(-1)
   if (!latest) return null
-  const readings = latest.readings.filter((reading) => reading.bar === bar)
-  const heightMm = meanOf(readings.map((reading) => reading.heightMm))
+  const readings = latest.readings.filter((reading) => reading.bar === bar), stated = latest.method === 'stated'
+  const turned = latest.method === 'turn-over' ? turnOverFrom(latest, bar, lengthMm) : null
+  const heightMm = turned?.heightAtMiddleMm ?? meanHeightMm(readings)!
   const regroundSince = events.some((event) => event.kind === 'reground' && byTime(event, latest) > 0)
   return {
     heightMm,
-    standing: latest.method === 'stated' || regroundSince ? 'marked' : 'measured',
-    heightsUm: latest.method === 'stated' ? [] : readings
-      .filter((reading) => reading.xMm !== null)
-      .map((reading): HeightDeparture => [reading.xMm!, (reading.heightMm - heightMm) * 1000])
-      .sort(([a], [b]) => a - b),
-    check: latest.id,
+    standing: stated || regroundSince ? 'marked' : 'measured',
+    heightsUm: stated ? [] : turned ? turnedDepartures(turned, heightMm - zeroMmOf(latest)) : departures(readings, heightMm),
+    uUm: stated ? null : heightUUm(latest, bar, lengthMm, heightMm),
+    check: latest.id, atIso: latest.atIso,
   }
 }
 
-/** About the first value, so that a common height costs no digits and equal readings give exactly themselves. */
-function meanOf(values: readonly number[]): number {
-  const first = values[0]!
-  return first + values.reduce((sum, value) => sum + (value - first), 0) / values.length
+/** Of the places whose x somebody told, repeats and lines at one x taken together. */
+function departures(readings: readonly Reading[], heightMm: number): readonly HeightDeparture[] {
+  const told = readings.flatMap(({ xMm, heightMm: at }) => (xMm === null ? [] : [{ xMm, um: (at - heightMm) * 1000 }]))
+  return [...new Set(told.map(({ xMm }) => xMm))].sort((a, b) => a - b).map((x) => [x, meanOf(told.filter(({ xMm }) => xMm === x).map(({ um }) => um))])
+}
+
+const turnedDepartures = ({ stationsMm, heightsUm }: TurnedOver, aboveZeroMm: number): readonly HeightDeparture[] =>
+  (heightsUm ?? []).map((um, i) => [stationsMm[i]!, um - aboveZeroMm * 1000])
+
+/** With the scatter of this bar's own repeats, so that it is the same whatever else lay on the plate. */
+function heightUUm(check: Check, bar: string, lengthMm: number | null, heightMm: number): number | null {
+  if (!check.took) return null
+  const own = check.readings.filter((reading) => reading.bar === bar), lines = barReadingsOf(check, bar, lengthMm)?.lines
+  const scatter = repeatabilityOf(lines ?? [])
+  return checkUncertainty(check.took.readWith, {
+    heightMm, repeatabilityUm: scatter.sdUm, repeatabilityDof: scatter.dof, readings: own.length, perPlace: 1, driftUm: check.closing?.um ?? null,
+  }).height.u
 }

@@ -1,0 +1,110 @@
+import type { Check, Look } from '#model/check.ts'
+import type { Finding } from '#model/finding.ts'
+import type { ShopFields } from '#model/shop-record.ts'
+import type { Sum } from '#model/sum.ts'
+import { aboveUm, barReadingsOf, type CheckBody, meanHeightMm, zeroMmOf } from '#engine/inspect/check-readings.ts'
+import type { BarReadings } from '#engine/inspect/shape.ts'
+import { sumOfShapes } from '#engine/inspect/shape-sum.ts'
+import { type ShapedBar, type ShapedPair, type ShapeQuestion, shapesOf } from '#engine/inspect/shapes.ts'
+import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts'
+import { type UseLimits, usesProved, type UseVerdict } from '#engine/inspect/uses-proved.ts'
+import { commonGuardFactor } from '#engine/inspect/verdict.ts'
+
+/** What a check says about one bar. */
+export type CheckedBar = {
+  readonly id: string
+  /** Mean over its places (of face A for `turn-over`: the local height in the middle); null: none was read. */
+  readonly heightMm: number | null
+  /** Standard uncertainty of that height; null: not known. */
+  readonly uHeightUm: number | null
+  /** What its profile is drawn from; null below two whole stations. */
+  readonly readings: BarReadings | null
+  /** Null for `turn-over`, whose readings mix height and bend. */
+  readonly shape: ShapedBar | null
+  readonly turnOver: TurnedOver | null
+  /** How parallel it is proved to be; null without uncertainty. */
+  readonly provedToUm: number | null
+  readonly uses: readonly UseVerdict[]
+  readonly look: Look | null
+}
+
+export type Checked = {
+  readonly method: Check['method']
+  /** What µm count from. */
+  readonly zeroMm: number
+  readonly bars: readonly CheckedBar[]
+  /** The second of two bars against the first. */
+  readonly pair: ShapedPair | null
+  /** For each use the worst of both bars and of their difference; empty unless all are judged. */
+  readonly pairUses: readonly UseVerdict[]
+  /** Highest less lowest mean height of the bars. */
+  readonly spreadUm: number | null
+  readonly findings: readonly Finding[]
+  readonly sum: readonly Sum[]
+}
+
+export type CheckedWith = {
+  readonly limitsUm: ShopFields['limitsUm']
+  /** Length of a bar by its id; null: not known. */
+  readonly lengthMmOf: (bar: string) => number | null
+}
+
+/** The day of a check is the first ten letters of its time. */
+export type CheckedQuestion = CheckBody & Pick<Check, 'atIso'>
+
+/** What a check says: shapes with their uncertainty, what they prove for each use, what to look at again. */
+export function checkedOf(check: CheckedQuestion, { limitsUm, lengthMmOf }: CheckedWith): Checked {
+  const ids = [...new Set([...check.readings.map(({ bar }) => bar), ...check.looks.map(({ bar }) => bar)])]
+  const zeroMm = zeroMmOf(check), limits = useLimits(limitsUm)
+  const readingsOf = new Map(ids.flatMap((id) => { const readings = barReadingsOf(check, id, lengthMmOf(id)); return readings ? [[id, readings] as const] : [] }))
+  const shaped = check.method === 'stated' || readingsOf.size === 0 ? null : shapesWith(check, [...readingsOf.values()], limits)
+  const bars = ids.map((id) => barWith(check, id, shaped?.answer.bars.find((bar) => bar.id === id) ?? null, readingsOf.get(id) ?? null, lengthMmOf(id), limits))
+  const pair = check.method === 'turn-over' || ids.length !== 2 ? null : shaped?.answer.pair ?? null
+  const heights = bars.flatMap((bar) => bar.heightMm ?? [])
+  return {
+    method: check.method, zeroMm, bars, pair, pairUses: pair ? worstUses([...bars.map(({ uses }) => uses), pair.uses ?? []]) : [],
+    spreadUm: heights.length < 2 ? null : aboveUm(Math.max(...heights), Math.min(...heights)),
+    findings: [...(check.method === 'turn-over' ? [] : shaped?.answer.findings ?? [])],
+    sum: shaped && check.method !== 'turn-over' ? sumOfShapes(shaped.question, shaped.answer) : [],
+  }
+}
+
+function shapesWith(check: CheckedQuestion, bars: readonly BarReadings[], limitsUm: UseLimits) {
+  const readWith = check.took?.readWith ?? null
+  const question: ShapeQuestion = { zeroMm: zeroMmOf(check), bars, noiseUm: readWith?.repeatabilityUm ?? null, readWith, limitsUm: readWith && limitsUm }
+  return { question, answer: shapesOf(question) }
+}
+
+function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, readings: BarReadings | null, lengthMm: number | null, limits: UseLimits): CheckedBar {
+  const own = check.readings.filter(({ bar }) => bar === id), turnOver = check.method === 'turn-over' ? turnOverFrom(check, id, lengthMm) : null
+  const uUm = shape?.uncertainty ? shape.uncertainty.parallelism.u * (turnOver ? turnOverGrows : 1) : null
+  const valueUm = check.method === 'turn-over' ? turnOver?.parallelismUm ?? null : shape?.parallelismUm ?? null
+  return {
+    id, readings, turnOver,
+    heightMm: check.method === 'turn-over' ? turnOver?.heightAtMiddleMm ?? null : meanHeightMm(own),
+    uHeightUm: shape?.uncertainty?.height.u ?? null,
+    shape: check.method === 'turn-over' ? null : shape,
+    provedToUm: valueUm === null || uUm === null ? null : valueUm + commonGuardFactor * uUm,
+    uses: valueUm === null || uUm === null ? [] : usesProved(valueUm, uUm, limits),
+    look: check.looks.find(({ bar }) => bar === id) ?? null,
+  }
+}
+
+/**
+ * A local height is the readings of both faces less the line the bar lay on, which two further readings set: the difference
+ * of two such heights spreads at most this much wider than that of two readings.
+ *
+ * @source TURN-OVER-MODEL
+ */
+const turnOverGrows = Math.sqrt(3)
+
+const order = { 'proved': 0, 'not-proved': 1, 'out': 2 } as const
+
+/** Use by use the worst verdict of several; none where one of them was not judged. */
+function worstUses(judged: readonly (readonly UseVerdict[])[]): readonly UseVerdict[] {
+  if (judged.some((uses) => uses.length === 0)) return []
+  return judged[0]!.map((first) => judged.map((uses) => uses.find(({ use }) => use === first.use)!).reduce((worst, one) =>
+    order[one.verdict] > order[worst.verdict] || (one.verdict === worst.verdict && one.pConform < worst.pConform) ? one : worst))
+}
+
+const useLimits = ({ drilling, milling, fineMilling, grinding }: ShopFields['limitsUm']): UseLimits => ({ drilling, milling, 'fine milling': fineMilling, grinding })
