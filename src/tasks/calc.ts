@@ -24,6 +24,7 @@ import { answerPaper } from '#engine/setup/paper/answer-paper.ts'
 import { answerRow } from '#engine/setup/row/answer-row.ts'
 import { answerTable } from '#engine/setup/table/answer-table.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
+import { heatByTheBooks } from '#tasks/make/heat-by-the-books.ts'
 
 export type Calculation = {
   /** What it answers, in a line. */
@@ -62,6 +63,7 @@ export const calculations: { readonly [name: string]: Calculation } = {
   'coverage': { title: 'How much of the work the rack serves, where it fails, and which heights to own next.', answer: answerCoverage },
   'regrind': { title: 'Worn bars to one new height: what comes off, in how many passes.', answer: answerRegrind },
   'straighten': { title: 'How deep and how hard to press a bent bar, and how much hangs on its yield stress.', answer: answerStraighten },
+  'heat': { title: 'Hardening and tempering to a wanted hardness, out of a steel\'s table or the shop\'s own.', answer: heatByTheBooks },
 }
 
 /**

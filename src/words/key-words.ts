@@ -42,6 +42,9 @@ const words: { readonly [key: string]: Word } = {
   // instruments
   resolution: 'resolution', limit: 'permissible error', repeatability: 'repeatability', rangeFrom: 'begin of the range', rangeTo: 'end of the range', grade: 'grade',
   flatness: 'flatness', dueOn: 'due date', figures: 'what it is',
+  // making: furnace
+  hrc: 'hardness', measuredHrc: 'hardness read', steel: 'steel', table: 'table', stressRelief: 'stress relief', tempering: 'tempering rows', tempers: 'number of tempers', austenitiseC: 'hardening temperature',
+  soakMin: 'minutes at heat', soakMinPer25: 'minutes at heat for each 25 mm', temperMinPer25: 'minutes of the temper for each 25 mm', temperLeastMin: 'least minutes of the temper',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',

@@ -4,6 +4,7 @@ import { becauseWords } from '#words/findings/because.ts'
 import { blockWords } from '#words/findings/block.ts'
 import { choiceWords } from '#words/findings/choice.ts'
 import { guiltyWords } from '#words/findings/guilty.ts'
+import { heatWords } from '#words/findings/heat.ts'
 import { inspectWords } from '#words/findings/inspect.ts'
 import { openWords } from '#words/findings/open.ts'
 import { otherWayWords } from '#words/findings/other-ways.ts'
@@ -18,7 +19,7 @@ import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
-  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...seatWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...seatWords,
 }
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */
