@@ -1,7 +1,7 @@
 import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import { arrowhead } from '#drafting/dimension.ts'
-import { boxOf, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
+import { boxOf, letteringMm, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
 import { shortened, textWidthMm } from '#drafting/lettering.ts'
 import { barSide } from '#drafting/inspect/bar-side.ts'
 import { type ProfileData, profileItems, profileLeftMm } from '#drafting/inspect/profile.ts'
@@ -83,7 +83,7 @@ export function barOnPlate(data: BarOnPlateData, { widthMm, units, fields, profi
       ...side.items, ...zeroMark(data.zero, index, leftMm, scale, y, side.upMm),
       ...(block && index === 0 ? blockItems(rightMm + 3, y, plateY) : []),
       boxOf([edgeMm, plateY], [widthMm - edgeMm, plateY + plateMm], 'none', 'cut-face'), lineOf([edgeMm, plateY], [widthMm - edgeMm, plateY], 'outline'),
-      ...stationNames(bar, xs, data.current, plateY + plateMm, units),
+      ...stationNames(bar, xs, data.current, plateY + plateMm, widthMm, units),
     )
     y = plateY + plateMm + underMm + (side.nameBelow ? rowLabelMm : 0)
     if (side.nameBelow) items.push(textOf([leftMm, y - rowLabelMm / 2 - 0.5], data.markedEnd, { tone: 'thin' }))
@@ -93,7 +93,7 @@ export function barOnPlate(data: BarOnPlateData, { widthMm, units, fields, profi
 
 function heading({ label, heightMm, thicknessMm, lengthMm }: PlateBar, y: number, widthMm: number, units: Units): readonly Item[] {
   const sizes = [heightMm, thicknessMm, lengthMm].map((mm) => (mm === null ? '?' : wordLength(mm, units))).join(' × ')
-  const room = widthMm - 2 * edgeMm - textWidthMm(sizes, 3.6) - 4
+  const room = widthMm - 2 * edgeMm - textWidthMm(sizes, letteringMm) - 4
   return [
     textOf([edgeMm, y + headMm / 2], shortened(label, room, 4.4, true), { sizeMm: 4.4, bold: true, tone: 'bar' }),
     textOf([widthMm - edgeMm, y + headMm / 2], sizes, { anchor: 'end', tone: 'thin' }),
@@ -124,16 +124,16 @@ const blockItems = (x: number, topY: number, plateY: number): readonly Item[] =>
 ]
 
 /** Number of each station and under it how far it is from the marked end, as far as they stand apart. */
-function stationNames({ stationsMm, rows }: PlateBar, xs: readonly number[], current: string | null, y: number, units: Units): readonly Item[] {
+function stationNames({ stationsMm, rows }: PlateBar, xs: readonly number[], current: string | null, y: number, widthMm: number, units: Units): readonly Item[] {
   const next = rows.flatMap(({ keys }) => keys.flatMap((key, i) => (key === current ? [i] : [])))[0]
   let free = -Infinity
   return xs.flatMap((x, i): readonly Item[] => {
-    const place = wordLength(stationsMm[i]!, units), half = textWidthMm(place, 3.6) / 2
-    const fits = x - half > free
-    if (fits) free = x + half + 1.5
+    const place = wordLength(stationsMm[i]!, units), half = textWidthMm(place, letteringMm) / 2, middle = Math.min(x, widthMm - edgeMm - half)
+    const fits = middle - half > free
+    if (fits) free = middle + half + 1.5
     return [
       ...(xs.length <= 1 || fits || i === next ? [textOf([x, y + 2.8], String(i + 1), { anchor: 'middle', bold: i === next })] : []),
-      ...(fits ? [textOf([x, y + 7.2], place, { anchor: 'middle', tone: 'thin' })] : []),
+      ...(fits ? [textOf([middle, y + 7.2], place, { anchor: 'middle', tone: 'thin' })] : []),
     ]
   })
 }

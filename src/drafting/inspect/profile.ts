@@ -72,12 +72,13 @@ export function profileDrawing(
   return { title: data.title, description: data.description, widthMm, heightMm: endMm + 1, items, fields: [], times }
 }
 
-/** What each line, the band and the whiskers mean, on as many rows as the paper asks for. */
+/** What each line, the whiskers, the band and the zero mean, on as many rows as the paper asks for. */
 function legend(data: ProfileData, frame: ProfileFrame): readonly { readonly row: number; readonly items: readonly Item[] }[] {
   const entries = [
     ...(data.series.length > 1 ? data.series.map(({ label }, index) => ({ label, look: looks[index % looks.length]! })) : []),
     ...(data.whiskers === '' ? [] : [{ label: data.whiskers, look: null }]),
     ...(data.band === null ? [] : [{ label: data.band.label, look: 'band' as const }]),
+    ...(data.zero === '' ? [] : [{ label: data.zero, look: 'zero' as const }]),
   ]
   let x = frame.leftMm, row = 0
   return entries.map(({ label, look }) => {
@@ -86,14 +87,14 @@ function legend(data: ProfileData, frame: ProfileFrame): readonly { readonly row
     const left = x, y = frame.topMm + rowMm * (row + 1.5)
     x += wideMm
     const sample: readonly Item[] = look === null ? whisker([left + 1.4, y], 1.6)
+      : look === 'zero' ? [lineOf([left, y], [left + 8, y], 'outline')]
       : look === 'band' ? [lineOf([left, y - 1.2], [left + 8, y - 1.2], 'centre'), lineOf([left, y + 1.2], [left + 8, y + 1.2], 'centre')]
       : [lineOf([left, y], [left + 8, y], look.line), look.mark([left + 4, y])]
     return { row, items: [...sample, textOf([left + textAt, y], label)] }
   })
 }
 
-function scaleLines({ zero, band }: ProfileData, axis: HeightAxis, { leftMm, rightMm }: ProfileFrame): readonly Item[] {
-  const name = textWidthMm(zero, letteringMm)
+function scaleLines({ band }: ProfileData, axis: HeightAxis, { leftMm, rightMm }: ProfileFrame): readonly Item[] {
   return [
     ...(band && axis.shows(band.fromUm) && axis.shows(band.toUm) ? [
       boxOf([leftMm, axis.yOf(band.toUm)], [rightMm, axis.yOf(band.fromUm)], 'none', 'bar'),
@@ -103,10 +104,9 @@ function scaleLines({ zero, band }: ProfileData, axis: HeightAxis, { leftMm, rig
       const y = axis.yOf(um)
       return [
         lineOf([leftMm - 2.5, y], [leftMm, y], 'thin'), textOf([leftMm - 3.5, y], label, { anchor: 'end', tone: 'thin' }),
-        lineOf([leftMm, y], [rightMm, y], Math.abs(um) < 1e-9 ? 'thin' : 'rule'),
+        lineOf([leftMm, y], [rightMm, y], Math.abs(um) < 1e-9 ? 'outline' : 'rule'),
       ]
     }),
-    ...(axis.shows(0) && zero !== '' ? [boxOf([rightMm - name - 1.5, axis.yOf(0) + 0.7], [rightMm, axis.yOf(0) + 5.2], 'none', 'sheet'), textOf([rightMm - 0.8, axis.yOf(0) + 2.9], zero, { anchor: 'end', tone: 'thin' })] : []),
     lineOf([leftMm, axis.topMm], [leftMm, axis.endMm], 'thin'),
   ]
 }
