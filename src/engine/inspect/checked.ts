@@ -3,10 +3,12 @@ import type { Finding } from '#model/finding.ts'
 import type { ShopFields } from '#model/shop-record.ts'
 import type { Sum } from '#model/sum.ts'
 import { aboveUm, barReadingsOf, type CheckBody, meanHeightMm, zeroMmOf } from '#engine/inspect/check-readings.ts'
+import { checkFindings } from '#engine/inspect/check-findings.ts'
 import type { BarReadings } from '#engine/inspect/shape.ts'
 import { sumOfShapes } from '#engine/inspect/shape-sum.ts'
 import { type ShapedBar, type ShapedPair, type ShapeQuestion, shapesOf } from '#engine/inspect/shapes.ts'
 import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts'
+import { sumOfTurnOver } from '#engine/inspect/turn-over-sum.ts'
 import { type UseLimits, usesProved, type UseVerdict } from '#engine/inspect/uses-proved.ts'
 import { commonGuardFactor } from '#engine/inspect/verdict.ts'
 
@@ -22,6 +24,8 @@ export type CheckedBar = {
   /** Null for `turn-over`, whose readings mix height and bend. */
   readonly shape: ShapedBar | null
   readonly turnOver: TurnedOver | null
+  /** Standard uncertainty of its parallelism; null: not known. */
+  readonly uUm: number | null
   /** How parallel it is proved to be; null without uncertainty. */
   readonly provedToUm: number | null
   readonly uses: readonly UseVerdict[]
@@ -64,9 +68,23 @@ export function checkedOf(check: CheckedQuestion, { limitsUm, lengthMmOf }: Chec
   return {
     method: check.method, zeroMm, bars, pair, pairUses: pair ? worstUses([...bars.map(({ uses }) => uses), pair.uses ?? []]) : [],
     spreadUm: heights.length < 2 ? null : aboveUm(Math.max(...heights), Math.min(...heights)),
-    findings: [...(check.method === 'turn-over' ? [] : shaped?.answer.findings ?? [])],
-    sum: shaped && check.method !== 'turn-over' ? sumOfShapes(shaped.question, shaped.answer) : [],
+    findings: [...readingFindings(check, bars, shaped?.answer.findings ?? []), ...checkFindings(check, bars, pair)],
+    sum: check.method === 'turn-over' ? bars.flatMap((bar) => turnOverSums(bar, zeroMm)) : shaped ? sumOfShapes(shaped.question, shaped.answer) : [],
   }
+}
+
+/** Of single readings; the zero is one for all bars, and of faces turned over a lone high one may be the bend. */
+function readingFindings({ method }: CheckedQuestion, bars: readonly CheckedBar[], findings: readonly Finding[]): readonly Finding[] {
+  const turned = bars.flatMap(({ id, turnOver }) => (turnOver?.findings ?? []).map(({ code, facts }) => ({ code, facts: { bar: id, ...facts } })))
+  return [...turned, ...findings.filter(({ code }) => code !== 'zero-drifted' && (method !== 'turn-over' || code !== 'lone-high-reading'))]
+}
+
+function turnOverSums({ id, turnOver, uUm, provedToUm }: CheckedBar, zeroMm: number): readonly Sum[] {
+  if (!turnOver) return []
+  const proof: readonly Sum[] = provedToUm === null ? [] : [{
+    formula: 'proved-to', result: { name: 'provedToUm', value: provedToUm }, inputs: { valueUm: turnOver.parallelismUm, guardFactor: commonGuardFactor, uUm }, sources: ['ISO-14253-1'],
+  }]
+  return [...sumOfTurnOver({ zeroMm }, turnOver), ...proof].map((sum) => ({ ...sum, inputs: { bar: id, ...sum.inputs } }))
 }
 
 function shapesWith(check: CheckedQuestion, bars: readonly BarReadings[], limitsUm: UseLimits) {
@@ -84,7 +102,7 @@ function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, re
     heightMm: check.method === 'turn-over' ? turnOver?.heightAtMiddleMm ?? null : meanHeightMm(own),
     uHeightUm: shape?.uncertainty?.height.u ?? null,
     shape: check.method === 'turn-over' ? null : shape,
-    provedToUm: valueUm === null || uUm === null ? null : valueUm + commonGuardFactor * uUm,
+    uUm, provedToUm: valueUm === null || uUm === null ? null : valueUm + commonGuardFactor * uUm,
     uses: valueUm === null || uUm === null ? [] : usesProved(valueUm, uUm, limits),
     look: check.looks.find(({ bar }) => bar === id) ?? null,
   }

@@ -6,7 +6,7 @@ import { type BarReadings, stationValuesOf } from '#engine/inspect/shape.ts'
 import { unitSlipOf } from '#engine/inspect/unit-slip.ts'
 
 /** µm. A zero that came back further off than this is told. Common practice, no source. */
-const driftToldUm = 1
+export const driftToldUm = 1
 /** µm. Around zero readings differ by large factors; nearer to its neighbours than this none is asked about. Common practice, no source. */
 const slipToldUm = 2
 /** So many repeats at a place show whether each follows from the one before. Common practice, no source. */

@@ -7,6 +7,18 @@ export const inspectWords: { readonly [code: string]: Say } = {
   'unit-slip': (facts, w) => `${place(facts, w)} reads ${w.micrometres(facts.readingUm)}, about ${times(facts, w)} what its neighbours do. Is the unit or the decimal mark right?`,
   'readings-not-independent': (facts, w) => `${place(facts, w)}: each repeat follows from the one before. Lift off and set down anew between repeats, or look for drift.`,
   'zero-drifted': (facts, w) => `The zero came back ${w.micrometres(facts.driftUm)} off after ${w.bars(facts.bar)}. It is told and not taken out of the readings: let things settle, read again.`,
+  'bar-rocks': (facts, w) => `${w.bars(facts.bar)} rocks${typeof facts.feelerUm === 'number' ? `, a feeler of ${w.micrometres(facts.feelerUm)} goes under` : ''}: wipe and stone, try again; if it still does it is bent, and readings from one face mix bend and height.`,
+  'tool-overdue': (facts, w) => `${w.text(facts.tool)} was due on ${w.text(facts.dueOn)} and not calibrated again by ${w.text(facts.day)}: what it proved is in doubt until it is.`,
+  'instrument-not-named': () => 'No instrument is named, so there is no uncertainty and nothing is proved.',
+  'part-not-known': (facts) => `${partWord(facts)} has no figure in the shop's records: it is missing from the uncertainty.`,
+  'temperature-not-told': () => 'No temperature was given: what the steels differ by away from 20 °C is missing from the uncertainty.',
+  'temperature-away': (facts, w) => `Read at ${w.number(facts.temperatureC)} °C, ${w.number(facts.awayC)} °C from 20. Bars and steel blocks grow alike; a cold or a hand-warm one does not. Let them lie together.`,
+  'instrument-too-coarse': (facts, w) => `${facts.of === 'difference' ? 'The difference of ' : ''}${w.bars(facts.bar)}: ${facts.provable === true ? `not proved to ${w.micrometres(facts.limitUm)} with this instrument` : `this instrument cannot prove ${w.micrometres(facts.limitUm)}`} (${w.text(facts.use)}; standard uncertainty ${hundredths(facts.uUm, w)}). One with a standard uncertainty of at most ${hundredths(facts.neededUUm, w)} would.`,
+  'height-for-reading': (facts, w) => `Read as ${w.micrometres(facts.readingUm)}: that looks like the whole height. Was ${w.text(facts.meant)} meant?`,
+  'reading-unit-slip': (facts, w) => `Read as ${small(facts.readingUm, w)}. Was ${w.text(facts.meant)} meant? Type the unit with it if not.`,
+  'reading-beyond-travel': (facts, w) => `Read as ${w.micrometres(facts.readingUm)}: more than an indicator moves. Is the unit or the decimal mark right?`,
+  'height-unit-slip': (facts, w) => `Read as ${w.length(facts.heightMm)} ${w.units.length}. Was ${w.text(facts.meant)} meant?`,
+  'outside-instrument-range': (facts, w) => `Read as ${w.length(facts.heightMm)} ${w.units.length}: this micrometer reads from ${w.length(facts.fromMm)} to ${w.length(facts.toMm)}. Is the unit right, and the instrument?`,
   'scatter-not-known': () => 'No place was read more than once, so the scatter is missing from the uncertainty. Read one place at least three times.',
   'taper-or-rocking': () => 'The bar rocks on both faces: whether its ends differ in height or it only tipped cannot be told from these readings.',
   'coverage-factor-needed': (facts, w) => `${w.text(facts.correlated)} hang together and have finite degrees of freedom: no coverage factor follows. Give one.`,
@@ -19,7 +31,11 @@ const place = (facts: Facts, w: Wording): string => `${w.bars(facts.bar)} at ${w
 const times = (facts: Facts, w: Wording): string =>
   typeof facts.factor === 'number' && facts.factor < 1 ? `${w.number(Math.round(10 / facts.factor) / 10)} times less than` : `${w.number(facts.factor)} times`
 
+/** Uncertainties of tenths of a micrometre lose too much at one decimal. */
+const hundredths = (um: Facts[string] | undefined, w: Wording): string => (typeof um === 'number' ? `${w.number(Math.floor(um * 100 + 1e-6) / 100)} µm` : '?')
+const small = (um: Facts[string] | undefined, w: Wording): string => `${w.number(um)} µm`
+
 const partWords: { readonly [part: string]: string } = {
-  block: 'The gauge block', zero: 'The setting of the zero', temperature: 'The difference in temperature', expansion: 'The difference of the steels', instrument: 'The error of the instrument', plate: 'The plate',
+  'zero bar': 'The height of the bar it was zeroed on', block: 'The gauge block', zero: 'The setting of the zero', temperature: 'The difference in temperature', expansion: 'The difference of the steels', instrument: 'The error of the instrument', plate: 'The plate',
 }
 const partWord = ({ part }: Facts): string => (typeof part === 'string' && Object.hasOwn(partWords, part) ? partWords[part]! : 'A part')
