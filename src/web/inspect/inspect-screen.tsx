@@ -1,12 +1,16 @@
+import { lazy } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Landing } from '#web/inspect/landing/landing.tsx'
 import '#web/styles/inspect.css'
 
+const QuickScreen = lazy(async () => ({ default: (await import('#web/inspect/quick/quick-screen.tsx')).QuickScreen }))
+
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 
 /** What the readings prove: half-done checks first, then what was proved, and ways to begin. */
-export function InspectScreen({ shop, rest: [step] }: Props) {
+export function InspectScreen({ shop, rest: [step, id] }: Props) {
   switch (step) {
+    case 'quick': return <QuickScreen shop={shop} id={id} />
     default: return <Landing shop={shop} />
   }
 }

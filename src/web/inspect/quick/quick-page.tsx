@@ -1,0 +1,61 @@
+import { useMemo, useState } from 'react'
+import { checkFromDraft, readDraft } from '#engine/inspect/read-draft.ts'
+import type { DraftRecord } from '#model/check-draft.ts'
+import { Refusal } from '#model/refusal.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
+import { barNamer } from '#web/inspect/bar-names.ts'
+import { changeForm, dropDraft } from '#web/inspect/draft/draft-edits.ts'
+import { inUse } from '#web/inspect/draft/new-draft.ts'
+import { useInspectFacts } from '#web/inspect/facts.ts'
+import { QuickBar } from '#web/inspect/quick/quick-bar.tsx'
+import { newId } from '#web/new-id.ts'
+import { Link } from '#web/parts/link.tsx'
+import { SelectField } from '#web/parts/select-field.tsx'
+import { StatusLine } from '#web/parts/status-line.tsx'
+import { go } from '#web/router.ts'
+import { useUnits } from '#web/units.ts'
+import { writeDeed } from '#web/write.ts'
+
+/** All of a quick look on one page, bar by bar, every touch and key kept at once. */
+export function QuickPage({ shop, draft }: { readonly shop: ShopSnapshot; readonly draft: DraftRecord }) {
+  const units = useUnits(), facts = useInspectFacts(shop), { form } = draft, ids = form.bars.map(({ bar }) => bar)
+  const read = useMemo(() => readDraft(draft, facts), [draft, facts]), nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), shop, facts, units), [form.bars, shop, facts, units])
+  const [refused, setRefused] = useState<Refusal | null>(null)
+  const keep = () => {
+    try {
+      const body = checkFromDraft(draft, facts), id = newId()
+      writeDeed({
+        checks: [{ ...body, id }],
+        events: body.looks.filter(({ wiped, stoned, rock, seen }) => wiped && stoned && rock === 'none' && seen.length === 0).map(({ bar }) => ({ bar, kind: 'looked over', undoes: null, note: '' })),
+        edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId: id } }],
+      })
+      go(`/inspect/done/${id}`, { replace: true })
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      setRefused(error)
+    }
+  }
+  const micrometers = inUse('micrometer', shop.instruments)
+  return (
+    <div className="page quick">
+      <Link to="/inspect" className="back">Inspect</Link>
+      <h1>Quick look</h1>
+      <p>For milling and drilling. <strong>Fine milling and grinding need a check on the plate</strong>, with both ends and the middle.</p>
+      <div className="quick-bars">{ids.map((bar) => <QuickBar key={bar} draft={draft} bar={bar} name={nameOf(bar)} slot={slotOf(bar, shop)} cells={read.cells.filter(({ cell }) => cell.bar === bar)} />)}</div>
+      {micrometers.length === 0
+        ? <p className="small">No micrometer is kept in Shop: the readings count, their uncertainty is not known. <Link to="/shop/instrument/new">Add it</Link></p>
+        : <SelectField label="micrometer" value={form.instrumentId ?? ''} onChange={(id) => changeForm(draft.id, { instrumentId: id || null })} options={[{ value: '', label: 'not named' }, ...micrometers.map(({ id, name }) => ({ value: id, label: name }))]} />}
+      {refused ? <StatusLine danger>{sayRefusal(refused, units, nameOf)}</StatusLine> : null}
+      <div className="foot-actions">
+        <button type="button" className="action main" onClick={keep}>Keep this look</button>
+        <button type="button" className="action" onClick={() => { dropDraft(draft.id, 'Quick look'); go('/inspect') }}>Drop it</button>
+      </div>
+    </div>
+  )
+}
+
+function slotOf(bar: string, { bars, slots }: ShopSnapshot): string | null {
+  const slotId = bars.find(({ id }) => id === bar)?.slotId
+  return slots.find(({ id }) => id === slotId)?.name ?? null
+}
