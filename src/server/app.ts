@@ -1,7 +1,13 @@
-import { Hono } from 'hono'
+import { type Context, Hono } from 'hono'
 import { Refusal } from '#model/refusal.ts'
+import { type Access, admit } from '#server/access/admit.ts'
+import { type Limits, usualLimits } from '#server/access/limits.ts'
+import { type Reach, thisMachineAlone } from '#server/access/reach.ts'
+import { trustFilesOf } from '#server/access/trust-files.ts'
+import { unlockedOf } from '#server/access/unlocked.ts'
 import { guard } from '#server/guard.ts'
 import type { Doors } from '#server/open-route.ts'
+import { addAccessRoutes } from '#server/routes/access.ts'
 import { addCalcRoutes } from '#server/routes/calc.ts'
 import { addDescription } from '#server/routes/openapi.ts'
 import { addRackRoutes } from '#server/routes/rack.ts'
@@ -12,25 +18,28 @@ import { staticFilesOf } from '#server/static-files.ts'
 import { answerTrouble, type Log } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
 
-/** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. */
-export function createApp(store: Store, { webFolder, log }: { readonly webFolder: string; readonly log: Log }): Hono {
-  const app = new Hono(), doors: Doors = { app, opened: [] }
-  app.use('/api/*', guard)
+export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits }
+
+/** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
+export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits() }: AppOptions): Hono {
+  const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
   app.use('/api/*', async (c, next) => { await next(); c.header('cache-control', 'no-store') })
+  app.use('/api/*', guard(reach))
+  app.use('/api/*', admit(access))
+  addAccessRoutes(doors, access)
   addShopRoutes(doors, store)
   addWriteRoutes(doors, store)
   addRackRoutes(doors, store)
   addSetupRoutes(doors, store)
   addCalcRoutes(doors)
   addDescription(doors)
-  answerTheRest(app, webFolder)
+  answerTheRest(app, [trustFilesOf(reach), staticFilesOf(webFolder)])
   app.onError((error, c) => answerTrouble(error, c, log))
   return app
 }
 
 /** The built web app where it has an answer; else not there, in the shape of every refusal. */
-function answerTheRest(app: Hono, webFolder: string): void {
-  const files = staticFilesOf(webFolder)
+function answerTheRest(app: Hono, files: readonly ((c: Context) => Response | null)[]): void {
   const known = app.routes.filter(({ method }) => method !== 'ALL').map(({ method, path }) => ({ method, matches: new RegExp(`^${path.replaceAll(/:\w+/g, '[^/]+')}$`) }))
   app.all('*', (c) => {
     const path = c.req.path, reads = c.req.method === 'GET' || c.req.method === 'HEAD'
@@ -41,6 +50,14 @@ function answerTheRest(app: Hono, webFolder: string): void {
       return refused(405, new Refusal('method-not-allowed', { given: c.req.method, needed: allowed }))
     }
     if (path === '/api' || path.startsWith('/api/')) return refused(404, new Refusal('unknown-path', { given: path.slice(0, 200) }))
-    return (reads ? files(c) : null) ?? refused(reads ? 404 : 405, new Refusal(reads ? 'unknown-path' : 'method-not-allowed', { given: reads ? path.slice(0, 200) : c.req.method }))
+    return (reads ? firstOf(files, c) : null) ?? refused(reads ? 404 : 405, new Refusal(reads ? 'unknown-path' : 'method-not-allowed', { given: reads ? path.slice(0, 200) : c.req.method }))
   })
+}
+
+function firstOf(files: readonly ((c: Context) => Response | null)[], c: Context): Response | null {
+  for (const answer of files) {
+    const found = answer(c)
+    if (found) return found
+  }
+  return null
 }

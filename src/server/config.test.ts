@@ -3,18 +3,19 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { checkoutTop, readConfig } from '#server/config.ts'
 
+const alone = { open: 'this machine', hostNames: [], certificate: null } as const
 const refused = (code: string) => expect.objectContaining({ name: 'Refusal', code }) as Error
 
 describe('where to listen and where the shop is kept', () => {
   it('takes the usual where nothing is said, from the checkout and not from the working directory', () => {
-    expect(readConfig([], {})).toEqual({ port: 4173, dataFolder: join(checkoutTop(), 'data'), demo: false })
+    expect(readConfig([], {})).toEqual({ port: 4173, dataFolder: join(checkoutTop(), 'data'), demo: false, ...alone })
     expect(existsSync(join(checkoutTop(), 'package.json'))).toBe(true)
   })
 
   it('takes the command line before the environment', () => {
     const environment = { TWINREST_PORT: '5000', TWINREST_DATA: '/tmp/from-the-environment' }
-    expect(readConfig([], environment)).toEqual({ port: 5000, dataFolder: '/tmp/from-the-environment', demo: false })
-    expect(readConfig(['--port', '6000', '--data=/tmp/said', '--demo'], environment)).toEqual({ port: 6000, dataFolder: '/tmp/said', demo: true })
+    expect(readConfig([], environment)).toEqual({ port: 5000, dataFolder: '/tmp/from-the-environment', demo: false, ...alone })
+    expect(readConfig(['--port', '6000', '--data=/tmp/said', '--demo'], environment)).toEqual({ port: 6000, dataFolder: '/tmp/said', demo: true, ...alone })
     expect(readConfig([], { TWINREST_DATA: '', TWINREST_PORT: '' })).toEqual(readConfig([], {}))
   })
 
@@ -23,6 +24,21 @@ describe('where to listen and where the shop is kept', () => {
     [['--port'], 'option-empty'], [['--data', ''], 'option-empty'], [['--prot', '5000'], 'unknown-option'], [['5000'], 'unknown-option'],
   ])('%j is refused: %s', (args, code) => {
     expect(() => readConfig(args, {})).toThrow(refused(code))
+  })
+
+  it('opens the shop by a word of its own alone, on the command line or in the environment', () => {
+    expect(readConfig(['--lan', '--host-name', 'Shop-PC.local', '--host-name=[fd00::1]'], {})).toMatchObject({ open: 'network', hostNames: ['shop-pc.local', 'fd00::1'] })
+    expect(readConfig([], { TWINREST_LAN: '1', TWINREST_HOST_NAME: 'shop.example, other.example' })).toMatchObject({ open: 'network', hostNames: ['shop.example', 'other.example'] })
+    expect(readConfig([], { TWINREST_LAN: '0' }).open).toBe('this machine')
+    expect(readConfig(['--behind-proxy', '--host-name', 'shop.example'], {})).toMatchObject({ open: 'proxy', hostNames: ['shop.example'] })
+    expect(readConfig(['--cert', '/tmp/c.pem', '--key', '/tmp/k.pem'], {})).toMatchObject({ open: 'this machine', certificate: { certificate: '/tmp/c.pem', key: '/tmp/k.pem' } })
+  })
+
+  it.each([
+    [['--lan', '--behind-proxy'], {}, 'lan-or-proxy'], [['--cert', 'c.pem'], {}, 'certificate-without-key'], [['--key', 'k.pem'], {}, 'certificate-without-key'],
+    [[], { TWINREST_LAN: 'yes' }, 'value-not-allowed'], [['--host-name', 'shop pc'], {}, 'host-name-not-valid'], [['--host-name', 'shop.example/x'], {}, 'host-name-not-valid'], [['--host-name'], {}, 'option-empty'],
+  ])('does not open by %j with %j: %s', (args, environment, code) => {
+    expect(() => readConfig(args, environment)).toThrow(refused(code))
   })
 
   it('refuses a port of the environment as it does its own', () => {

@@ -3,39 +3,56 @@ import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { Refusal } from '#model/refusal.ts'
+import { readHostName } from '#server/access/machine-names.ts'
 
 export type Config = {
   /** 0 asks the machine for any free port. */
   readonly port: number
   readonly dataFolder: string
   readonly demo: boolean
+  /** Whom the shop is open to: this machine alone; its network; whoever a proxy on this machine passes on. */
+  readonly open: 'this machine' | 'network' | 'proxy'
+  /** Names and addresses the machine is reached by, besides those it knows itself. */
+  readonly hostNames: readonly string[]
+  /** Files of a certificate and its key, as PEM; null: the shop's own where one was made. */
+  readonly certificate: { readonly certificate: string; readonly key: string } | null
 }
 
 type Environment = { readonly [name: string]: string | undefined }
 
-const options = { port: { type: 'string' }, data: { type: 'string' }, demo: { type: 'boolean' } } as const
+const options = {
+  'port': { type: 'string' }, 'data': { type: 'string' }, 'demo': { type: 'boolean' },
+  'lan': { type: 'boolean' }, 'behind-proxy': { type: 'boolean' }, 'host-name': { type: 'string', multiple: true }, 'cert': { type: 'string' }, 'key': { type: 'string' },
+} as const
+type Name = keyof typeof options
 const usualPort = '4173'
 
 /**
- * Where to listen and where the shop is kept: the command line before the environment before the usual.
+ * Where to listen, whom to let in and where the shop is kept: the command line before the environment before the usual.
  *
- * @throws Refusal `unknown-option`, `option-empty`, `bad-port`
+ * @throws Refusal `unknown-option`, `option-empty`, `bad-port`, `host-name-not-valid`, `certificate-without-key`, `lan-or-proxy`, `value-not-allowed`
  */
 export function readConfig(args: readonly string[], environment: Environment): Config {
   const { tokens } = parseArgs({ args: [...args], options, strict: false, allowPositionals: true, tokens: true })
-  const given: { port?: string; data?: string; demo?: boolean } = {}
+  const texts = new Map<Name, string[]>(), switches = new Set<Name>()
   for (const token of tokens) {
     if (token.kind === 'option-terminator') continue
     if (token.kind === 'positional' || !Object.hasOwn(options, token.name)) {
       throw new Refusal('unknown-option', { given: token.kind === 'positional' ? token.value : token.rawName, needed: Object.keys(options).map((name) => `--${name}`) })
     }
-    if (token.name === 'demo') given.demo = true
-    else given[token.name as 'port' | 'data'] = valueOf(token.rawName, token.value)
+    const name = token.name as Name
+    if (options[name].type === 'boolean') switches.add(name)
+    else texts.set(name, [...texts.get(name) ?? [], valueOf(token.rawName, token.value)])
   }
+  const text = (name: Name, variable: string) => texts.get(name)?.at(-1) ?? (environment[variable] || undefined)
+  const isOn = (name: Name, variable: string) => switches.has(name) || readSwitch(environment, variable)
   return {
-    port: readPort(given.port ?? (environment.TWINREST_PORT || usualPort)),
-    dataFolder: dataFolderFrom(given.data, environment),
-    demo: given.demo ?? false,
+    port: readPort(text('port', 'TWINREST_PORT') ?? usualPort),
+    dataFolder: dataFolderFrom(texts.get('data')?.at(-1), environment),
+    demo: switches.has('demo'),
+    open: openTo(isOn('lan', 'TWINREST_LAN'), isOn('behind-proxy', 'TWINREST_BEHIND_PROXY')),
+    hostNames: (texts.get('host-name') ?? environment.TWINREST_HOST_NAME?.split(',').filter((name) => name.trim() !== '') ?? []).map(readHostName),
+    certificate: certificateFrom(text('cert', 'TWINREST_CERT'), text('key', 'TWINREST_KEY')),
   }
 }
 
@@ -57,6 +74,24 @@ export function checkoutTop(): string {
   let folder = dirname(fileURLToPath(import.meta.url))
   while (!existsSync(join(folder, 'package.json')) && dirname(folder) !== folder) folder = dirname(folder)
   return folder
+}
+
+function openTo(lan: boolean, behindProxy: boolean): Config['open'] {
+  if (lan && behindProxy) throw new Refusal('lan-or-proxy')
+  return lan ? 'network' : behindProxy ? 'proxy' : 'this machine'
+}
+
+function certificateFrom(certificate: string | undefined, key: string | undefined): Config['certificate'] {
+  if (certificate === undefined && key === undefined) return null
+  if (certificate === undefined || key === undefined) throw new Refusal('certificate-without-key', certificate === undefined ? { given: '--key', needed: '--cert' } : { given: '--cert', needed: '--key' })
+  return { certificate: resolve(certificate), key: resolve(key) }
+}
+
+/** What opens the shop must be plain: anything but 1, 0 or nothing is refused. @throws Refusal `value-not-allowed` */
+function readSwitch(environment: Environment, variable: string): boolean {
+  const value = environment[variable] ?? ''
+  if (value !== '' && value !== '0' && value !== '1') throw new Refusal('value-not-allowed', { field: variable, given: value.slice(0, 40), needed: ['1', '0'] })
+  return value === '1'
 }
 
 function valueOf(name: string, value: string | undefined): string {

@@ -1,8 +1,9 @@
 import { Hono } from 'hono'
 import { describe, expect, it } from 'vitest'
+import { thisMachineAlone } from '#server/access/reach.ts'
 import { guard, mostBytesFor } from '#server/guard.ts'
 
-const app = new Hono().use('/api/*', guard).all('/api/*', (c) => c.json({ reached: true }))
+const app = new Hono().use('/api/*', guard(thisMachineAlone)).all('/api/*', (c) => c.json({ reached: true }))
 const json = { 'content-type': 'application/json' }
 
 async function sent(path: string, method: string, headers: { readonly [name: string]: string }, body?: string): Promise<readonly [number, string]> {
@@ -23,6 +24,7 @@ describe('what is turned away before anything is read', () => {
     ['POST', { ...json, host: '127.0.0.1:4173', origin: 'http://127.0.0.1:4173' }, [200, 'reached']],
     ['POST', { ...json, host: '127.0.0.1:4173', origin: 'http://shop.example' }, [403, 'foreign-origin']],
     ['POST', { ...json, host: '127.0.0.1:4173', origin: 'http://127.0.0.1:8080' }, [403, 'foreign-origin']],
+    ['POST', { ...json, host: '127.0.0.1:4173', origin: 'https://127.0.0.1:4173' }, [403, 'foreign-origin']],
     ['POST', { ...json, host: '127.0.0.1:4173', origin: 'null' }, [403, 'foreign-origin']],
     ['PUT', { ...json, host: '127.0.0.1:4173', origin: 'http://shop.example' }, [403, 'foreign-origin']],
     ['POST', { ...json, host: '127.0.0.1:4173', 'sec-fetch-site': 'cross-site' }, [403, 'foreign-origin']],

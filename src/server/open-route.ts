@@ -2,6 +2,7 @@ import { z } from '@hono/zod-openapi'
 import type { Context, Hono } from 'hono'
 import { readAs } from '#model/read-as.ts'
 import { Refusal } from '#model/refusal.ts'
+import { mindOwner } from '#server/access/admit.ts'
 import { mostBytesFor } from '#server/guard.ts'
 import { jsonBody } from '#server/json-body.ts'
 
@@ -16,6 +17,8 @@ export type Door<Body = unknown> = {
   /** What comes back; JSON unless `answerType` says otherwise. */
   readonly answer: z.ZodType
   readonly answerType?: string
+  /** For the owner alone: always, or where the body asks for something that is. */
+  readonly owner?: true | ((body: Body) => boolean)
 }
 
 /** The app and the doors opened in it so far, out of which the OpenAPI document is written. */
@@ -27,8 +30,13 @@ export type Doors = { readonly app: Hono; readonly opened: Door[] }
  */
 export function openRoute<Body = undefined>({ app, opened }: Doors, door: Door<Body>, run: (c: Context, body: Body) => Promise<Response>): void {
   const { method, path, body } = door, whole = body instanceof z.ZodArray ? path.split('/').at(-1)! : ''
-  opened.push(door)
-  app.on(method, path.replaceAll(/\{(\w+)\}/g, ':$1'), async (c) => await run(c, body ? readAs(body, await jsonOf(c), whole) : undefined as Body))
+  opened.push(door as Door)
+  app.on(method, path.replaceAll(/\{(\w+)\}/g, ':$1'), async (c) => {
+    if (door.owner === true) await mindOwner(c)
+    const read = body ? readAs(body, await jsonOf(c), whole) : undefined as Body
+    if (typeof door.owner === 'function' && door.owner(read)) await mindOwner(c)
+    return await run(c, read)
+  })
 }
 
 async function jsonOf(c: Context): Promise<unknown> {

@@ -23,10 +23,10 @@ async function serve(args: readonly string[]): Promise<void> {
   const store = await openStore(config.dataFolder)
   try {
     if (config.demo && !(await recordOf(store, 'shop', 'shop')).demo) await loadDemo(store)
-    const { url, stop } = await serveShop(store, config)
+    const { url, addresses, stop } = await serveShop(store, config)
     const told = toldToStop()
     const isEmpty = (await recordsOf(store, 'vise')).length === 0 && (await recordsOf(store, 'bar')).length === 0
-    process.stdout.write(`Twinrest: ${url}\n${isEmpty ? emptyShop : ''}`)
+    process.stdout.write(`Twinrest: ${url}\n${sayOpen(addresses)}${isEmpty ? emptyShop : ''}`)
     await told
     await stop()
   } finally {
@@ -35,6 +35,12 @@ async function serve(args: readonly string[]): Promise<void> {
 }
 
 const emptyShop = 'This shop is empty: open the address and add a vise and your bars, or look around in the invented demo shop it offers.\n'
+
+function sayOpen(addresses: readonly string[]): string {
+  if (addresses.length === 0) return ''
+  const reduced = addresses[0]!.startsWith('http:') ? 'Plain http: devices cannot work without the network, keep the app or read gauges by cable. "twinrest certificate" changes that.\n' : ''
+  return `Open to the network: ${addresses.join('  ')}\n${reduced}`
+}
 
 function toldToStop(): Promise<void> {
   return new Promise((done) => {

@@ -1,50 +1,96 @@
-import { createServer, type Server } from 'node:http'
+import type { RequestListener, Server as HttpServer } from 'node:http'
+import type { Server } from 'node:net'
 import { join } from 'node:path'
 import { getRequestListener } from '@hono/node-server'
 import { Refusal } from '#model/refusal.ts'
+import { inAddress, meansThisMachine, networkNames } from '#server/access/machine-names.ts'
+import { isThisMachine } from '#server/access/origin-of.ts'
+import type { Reach } from '#server/access/reach.ts'
+import { type Shown, shownCertificate } from '#server/access/shown-certificate.ts'
+import { createPlainApp } from '#server/access/trust-files.ts'
 import { createApp } from '#server/app.ts'
 import { checkoutTop, type Config } from '#server/config.ts'
 import { headers } from '#server/headers.ts'
+import { onePort } from '#server/one-port.ts'
+import type { Log } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
+import { ownerIsSet } from '#tasks/access/owner.ts'
 
-const address = '127.0.0.1'
+const loopback = '127.0.0.1'
 /** How long a request in flight may take to end when the server stops. */
 const patienceMs = 5000
+/** How often the certificate is looked at. */
+const lookMs = 12 * 3_600_000
 
-export type Serving = { readonly url: string; readonly stop: () => Promise<void> }
+/** `addresses`: where others find the shop; none while it is open to this machine alone. */
+export type Serving = { readonly url: string; readonly addresses: readonly string[]; readonly stop: () => Promise<void> }
 
 /**
- * Listens on this machine alone, until stopped; a request in flight is answered first.
+ * Listens until stopped, on this machine alone or on its network; a request in flight is answered first.
  *
- * @throws Refusal `port-in-use`, `port-not-allowed`
+ * @throws Refusal `passphrase-needed`, `port-in-use`, `port-not-allowed`, and as `shownCertificate`
  */
-export async function serveShop(store: Store, { port }: Pick<Config, 'port'>): Promise<Serving> {
-  const app = createApp(store, { webFolder: join(checkoutTop(), 'dist', 'web'), log: (line) => { process.stderr.write(line) } })
-  const answer = getRequestListener(app.fetch)
-  const server = createServer((request, response) => {
-    for (const [name, value] of headers) response.setHeader(name, value)
-    void answer(request, response)
-  })
-  const opened = await listening(server, port)
-  return { url: `http://${address}:${opened}`, stop: () => stopped(server) }
+export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Promise<Serving> {
+  if (config.open !== 'this machine' && !await ownerIsSet(store)) throw new Refusal('passphrase-needed')
+  const log: Log = (line) => { process.stderr.write(line) }
+  let shown = await shownCertificate(config, Date.now()), port = config.port
+  const reach = reachOf(config, () => port, () => shown)
+  const app = createApp(store, { webFolder: join(checkoutTop(), 'dist', 'web'), log, reach })
+  const whole = listenerOf(app.fetch), { front, show, closeIdle, closeAll } = shown === null
+    ? onePort(whole, null)
+    : onePort(onPlain(whole, listenerOf(createPlainApp(reach).fetch)), { listener: whole, shown })
+  port = await listening(front, port, config.open === 'network' ? undefined : loopback)
+  const looking = setInterval(() => void look(), lookMs).unref()
+  async function look(): Promise<void> {
+    try {
+      shown = await shownCertificate(config, Date.now()) ?? shown
+      if (shown !== null) show?.(shown)
+    } catch (error) { log(`the certificate could not be looked at: ${error instanceof Error ? error.message : String(error)}\n`) }
+  }
+  return {
+    url: `${config.certificate === null ? 'http' : 'https'}://${loopback}:${port}`, addresses: reach.addresses(),
+    stop: async () => { clearInterval(looking); await stopped(front, closeIdle, closeAll) },
+  }
 }
 
-function listening(server: Server, port: number): Promise<number> {
+function reachOf({ open, hostNames }: Pick<Config, 'open' | 'hostNames'>, port: () => number, shown: () => Shown | null): Reach {
+  const network = open !== 'this machine', ownScheme = () => (shown() === null ? 'http' : 'https')
+  return {
+    network, behindProxy: open === 'proxy', isOurs: (host) => meansThisMachine(host, hostNames, network),
+    addresses: () => open === 'proxy' ? hostNames.map((name) => `https://${inAddress(name)}`) : network ? networkNames(hostNames).map((name) => `${ownScheme()}://${inAddress(name)}:${port()}`) : [],
+    authority: () => shown()?.authority ?? null,
+  }
+}
+
+function listenerOf(fetch: Parameters<typeof getRequestListener>[0]): RequestListener {
+  const answer = getRequestListener(fetch)
+  return (request, response) => {
+    for (const [name, value] of headers) response.setHeader(name, value)
+    void answer(request, response)
+  }
+}
+
+/** Beside https, plain http leads others to trusting it; this machine needs no https to be heard by itself alone. */
+function onPlain(whole: RequestListener, others: RequestListener): RequestListener {
+  return (request, response) => (isThisMachine((request.socket.remoteAddress ?? '').replace(/^::ffff:/, '')) ? whole : others)(request, response)
+}
+
+function listening(server: HttpServer | Server, port: number, address: string | undefined): Promise<number> {
   return new Promise((done, failed) => {
     server.once('error', (error: NodeJS.ErrnoException) => {
       failed(error.code === 'EADDRINUSE' ? new Refusal('port-in-use', { given: port }) : error.code === 'EACCES' ? new Refusal('port-not-allowed', { given: port }) : error)
     })
-    server.listen(port, address, () => {
+    server.listen({ port, ...(address === undefined ? {} : { host: address }) }, () => {
       const at = server.address()
       done(typeof at === 'object' && at !== null ? at.port : port)
     })
   })
 }
 
-function stopped(server: Server): Promise<void> {
+function stopped(server: HttpServer | Server, closeIdle: () => void, closeAll: () => void): Promise<void> {
   return new Promise((done) => {
-    const patience = setTimeout(() => server.closeAllConnections(), patienceMs)
+    const patience = setTimeout(closeAll, patienceMs)
     server.close(() => { clearTimeout(patience); done() })
-    server.closeIdleConnections()
+    closeIdle()
   })
 }

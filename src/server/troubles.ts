@@ -7,13 +7,18 @@ export type Log = (line: string) => void
 
 /** Every error in one of two shapes: `{refused, facts}` is the caller's to put right, `{fault}` is ours and in the log under its id. */
 export function answerTrouble(error: unknown, c: Context, log: Log): Response {
-  if (error instanceof Refusal) return c.json({ refused: error.code, facts: error.facts }, statusOf(error.code))
+  if (error instanceof Refusal) {
+    if (typeof error.facts.waitS === 'number') c.header('retry-after', String(error.facts.waitS))
+    return c.json({ refused: error.code, facts: error.facts }, statusOf(error.code))
+  }
   const id = randomUUID().slice(0, 8)
   log(`fault ${id} ${c.req.method} ${c.req.routePath}\n${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`)
   return c.json({ fault: id }, 500)
 }
 
 /** A refusal is 422, but for what HTTP itself has a number for. */
-function statusOf(code: string): 400 | 413 | 422 | 503 {
-  return code === 'not-json' || code === 'body-broken-off' ? 400 : code === 'body-too-large' ? 413 : code === 'database-busy' ? 503 : 422
+const statusOf = (code: string): 400 | 403 | 413 | 422 | 429 | 503 => statuses[code] ?? 422
+
+const statuses: { readonly [code: string]: 400 | 403 | 413 | 429 | 503 } = {
+  'not-json': 400, 'body-broken-off': 400, 'body-too-large': 413, 'database-busy': 503, 'owner-needed': 403, 'machine-only': 403, 'too-many-tries': 429,
 }

@@ -1,6 +1,6 @@
 import { z } from '@hono/zod-openapi'
 import { barEventSchema } from '#model/bar-event.ts'
-import { changeSchema, recordKinds } from '#model/change.ts'
+import { type Change, changeSchema, recordKinds } from '#model/change.ts'
 import { checkSchema } from '#model/check.ts'
 import { deedSchema } from '#model/deed.ts'
 import { toldSchema, unservedSchema } from '#model/setup-record.ts'
@@ -20,11 +20,14 @@ const nothing = { changes: [], checks: [], events: [] }
 /** Items of one request; larger lots go in several. */
 const most = 5000
 
+/** Who belongs to the shop is the owner's to say; in what units a person counts, the person's. */
+const isOfPeople = ({ kind, fields }: Change): boolean => kind === 'person' && Object.hasOwn(fields, 'initials')
+
 /** What devices bring. Ids are theirs, so that sending again changes nothing; each request is kept whole or not at all. */
 export function addWriteRoutes(doors: Doors, store: Store): void {
-  openRoute(doors, { method: 'post', path: '/api/deeds', summary: 'One thing a person did: changes, checks and events together.', body: deedSchema, answer: appliedSchema },
+  openRoute(doors, { method: 'post', path: '/api/deeds', summary: 'One thing a person did: changes, checks and events together. New initials are for the owner to give.', body: deedSchema, owner: ({ changes }) => changes.some(isOfPeople), answer: appliedSchema },
     async (c, deed) => c.json(await keepDeed(store, deed)))
-  openRoute(doors, { method: 'post', path: '/api/changes', summary: 'Edits of records, field by field.', body: z.array(changeSchema).max(most), answer: appliedSchema },
+  openRoute(doors, { method: 'post', path: '/api/changes', summary: 'Edits of records, field by field. New initials are for the owner to give.', body: z.array(changeSchema).max(most), owner: (changes) => changes.some(isOfPeople), answer: appliedSchema },
     async (c, changes) => c.json(await keepDeed(store, { ...nothing, changes })))
   openRoute(doors, { method: 'post', path: '/api/checks', summary: 'Visits of bars to the plate or micrometer.', body: z.array(checkSchema).max(500), answer: appliedSchema },
     async (c, checks) => c.json(await keepDeed(store, { ...nothing, checks })))

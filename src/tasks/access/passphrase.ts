@@ -11,7 +11,7 @@ const fewestLetters = 15, mostLetters = 200
 
 /** @throws Refusal `passphrase-too-short`, `passphrase-too-long`, `too-many-tries` while others are being hashed */
 export async function hashPassphrase(passphrase: string): Promise<KeptPassphrase> {
-  const letters = [...plain(passphrase)].length
+  const letters = plain(passphrase).length
   if (letters < fewestLetters) throw new Refusal('passphrase-too-short', { field: 'passphrase', needed: fewestLetters })
   if (letters > mostLetters) throw new Refusal('passphrase-too-long', { field: 'passphrase', needed: mostLetters })
   const salt = randomBytes(16), { N, r, p } = usualCost

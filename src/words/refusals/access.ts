@@ -20,6 +20,6 @@ export const accessRefusals: { readonly [code: string]: Say } = {
   'forwarded-unexpected': () => 'The request was passed on by a proxy, which this server was not told about: start it with --behind-proxy.',
   'certificate-without-key': (facts, w) => `${w.text(facts.given)} needs ${w.text(facts.needed)} beside it.`,
   'certificate-not-usable': (facts, w) => `${w.text(facts.given)} cannot be used as a certificate with its key (${w.text(facts.reason)}).`,
-  'no-certificate': () => 'There is no certificate of the shop yet: make one with twinrest certificate.',
+  'lan-or-proxy': () => 'Either --lan or --behind-proxy: behind a proxy the server is heard on this machine alone, and the proxy lets the others in.',
   'host-name-not-valid': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is no name or address of a machine.`,
 }
