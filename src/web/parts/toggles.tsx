@@ -17,7 +17,7 @@ export function Toggles<Value extends string>({ label, more, options, chosen, on
         {options.map(({ value, label: name }) => (
           <label key={value} className="choice-one">
             <input type="checkbox" checked={chosen.includes(value)} onChange={() => toggle(value)} />
-            <span><span className="toggle-mark" aria-hidden="true">{chosen.includes(value) ? '✓' : ''}</span>{name}</span>
+            <span>{name}</span>
           </label>
         ))}
       </div>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react'
 import type { HistoryEntry } from '#model/history.ts'
 import { ask } from '#web/api.ts'
+import { Link } from '#web/parts/link.tsx'
 import { sayDay } from '#web/rack/say-bar.ts'
 import { sayHistory } from '#web/rack/say-history.ts'
 import { useShop } from '#web/shop-store.ts'
@@ -26,7 +27,7 @@ function Entries({ id }: { readonly id: string }) {
   return (
     <ol className="rows">
       {entries.toReversed().map((entry) => (
-        <li key={entry.id} className="name-text"><span className="small">{sayDay(entry.atIso)} · {entry.person || '–'}</span><br />{sayHistory(entry, id, shop, units)}</li>
+        <li key={entry.id} className="name-text"><span className="small">{sayDay(entry.atIso)} · {entry.person || '–'}</span><br />{entry.what === 'check' && entry.check.method !== 'stated' ? <Link to={`/inspect/done/${entry.check.id}`}>{sayHistory(entry, id, shop, units)}</Link> : sayHistory(entry, id, shop, units)}</li>
       ))}
     </ol>
   )

@@ -7,18 +7,16 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { keyWord } from '#words/key-words.ts'
 import { termsFor } from '#words/terms.ts'
 import { sayEvent } from '#web/rack/say-bar.ts'
+import { sayCheck } from '#web/rack/say-check.ts'
 
 /** One thing that happened to a bar, in words: `thickness 8, slot B4`. */
 export function sayHistory(entry: HistoryEntry, bar: string, shop: ShopSnapshot, units: Units): string {
   switch (entry.what) {
     case 'change': return Object.entries(entry.fields).map(([field, { value, fate }]) =>
       `${keyWord(field, termsFor(units.words)) ?? field}: ${sayValue(field, value, shop, units)}${fate === 'aside' ? ' (kept aside)' : ''}`).join(', ')
-    case 'check': {
-      const own = entry.check.readings.filter((reading) => reading.bar === bar).map(({ text }) => text).join(', ')
-      return entry.check.method === 'stated' ? `height as marked: ${own}` : `height by micrometer: ${own}`
-    }
+    case 'check': return sayCheck(entry.check, bar, units)
     case 'event': return sayEvent(entry.event.kind)
-    case 'told': return 'on a printed sheet'
+    case 'told': return `on a printed ${entry.told.what}`
   }
 }
 

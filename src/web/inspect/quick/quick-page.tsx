@@ -46,8 +46,8 @@ export function QuickPage({ shop, draft }: { readonly shop: ShopSnapshot; readon
       {micrometers.length === 0
         ? <p className="small">No micrometer is kept in Shop: the readings count, their uncertainty is not known. <Link to="/shop/instrument/new">Add it</Link></p>
         : <SelectField label="micrometer" value={form.instrumentId ?? ''} onChange={(id) => changeForm(draft.id, { instrumentId: id || null })} options={[{ value: '', label: 'not named' }, ...micrometers.map(({ id, name }) => ({ value: id, label: name }))]} />}
-      {refused ? <StatusLine danger>{sayRefusal(refused, units, nameOf)}</StatusLine> : null}
       <div className="foot-actions">
+        {refused ? <StatusLine danger>{sayRefusal(refused, units, nameOf)}</StatusLine> : null}
         <button type="button" className="action main" onClick={keep}>Keep this look</button>
         <button type="button" className="action" onClick={() => { dropDraft(draft.id, 'Quick look'); go('/inspect') }}>Drop it</button>
       </div>
