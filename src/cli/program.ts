@@ -19,6 +19,7 @@ Examples:
   twinrest rack import rack.csv --dry-run
   twinrest calc window < examples/window.json
   twinrest serve --port 4173
+  twinrest device code
 
 Exit codes: 0 done, 1 a fault in Twinrest, 2 refused (the sentence on standard error says what to put right).
 The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout; a running server does not mind.`)
@@ -27,6 +28,7 @@ The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout
   addCard(program, out)
   addCalc(program, out)
   addServe(program)
+  addAccess(program, out)
   return program
 }
 
@@ -90,10 +92,34 @@ Example:
 }
 
 function addServe(program: Command): void {
-  program.command('serve').description('Serve the shop on this machine until stopped.')
+  program.command('serve').description('Serve the shop on this machine until stopped; with --lan to its network.')
     .option('--port <port>', 'left out: TWINREST_PORT, or 4173; 0 for any free one').addOption(dataOption()).option('--demo', 'fill an empty shop with invented demo data')
+    .option('--lan', 'open the shop to the network: enrolled devices alone are let in (or TWINREST_LAN=1)')
+    .option('--host-name <name>', 'a name or address the machine is reached by, besides those it knows; may be given again', several)
+    .option('--cert <file>', 'certificate for https, PEM; left out: the shop\'s own where "twinrest certificate" made one').option('--key <file>', 'its key, PEM')
+    .option('--behind-proxy', 'a proxy on this machine lets the network in, by https; its forwarded headers are taken at their word')
+    .addHelpText('after', '\nExamples:\n  twinrest owner passphrase\n  twinrest certificate\n  twinrest serve --lan')
     .action(async (options: ServeOptions) => { await (await import('#cli/commands/serve.ts')).serveCommand(options) })
 }
+
+function addAccess(program: Command, out: Out): void {
+  program.command('owner').description('The owner of the shop.')
+    .command('passphrase').description('Set the passphrase of the owner, asked for twice; from a pipe, its first line.').addOption(dataOption())
+    .action(async (options: DataOptions) => { await (await import('#cli/commands/owner.ts')).ownerPassphraseCommand(options, out) })
+  const device = program.command('device').description('Devices of the network: let in, list, revoke.')
+  device.command('code').description('A code that lets one device in, once, within ten minutes.').addOption(dataOption())
+    .action(async (options: DataOptions) => { await (await import('#cli/commands/device.ts')).deviceCodeCommand(options, out) })
+  device.command('list').description('All devices ever let in.').option('--json', 'as data').addOption(dataOption())
+    .action(async (options: DataOptions & { json?: true }) => { await (await import('#cli/commands/device.ts')).deviceListCommand(options, out) })
+  device.command('revoke').argument('<device>', 'its name or id').description('Refuse a device from its next request on.').addOption(dataOption())
+    .action(async (name: string, options: DataOptions) => { await (await import('#cli/commands/device.ts')).deviceRevokeCommand(name, options, out) })
+  program.command('certificate').description('A certificate for https by an authority of the shop\'s own: made the first time, later made anew when it is due.')
+    .option('--host-name <name>', 'a further name or address the machine is reached by; may be given again', several)
+    .option('--new-authority', 'make the authority anew too: every device has to be made to trust it again').option('--json', 'as data').addOption(dataOption())
+    .action(async (options: CertificateOptions) => { await (await import('#cli/commands/certificate.ts')).certificateCommand(options, out) })
+}
+
+const several = (name: string, before: readonly string[] | undefined): readonly string[] => [...before ?? [], name]
 
 export type DataOptions = { readonly data?: string }
 export type SetupOptions = DataOptions & { readonly vise?: string; readonly json?: true; readonly svg?: string }
@@ -107,4 +133,7 @@ export type AddOptions = DataOptions & {
 }
 export type ImportOptions = DataOptions & { readonly dryRun?: true; readonly id?: string; readonly unit?: 'mm' | 'in' }
 export type CardOptions = DataOptions & { readonly vise?: string; readonly paper?: 'A4' | 'Letter'; readonly svg?: string }
-export type ServeOptions = DataOptions & { readonly port?: string; readonly demo?: true }
+export type ServeOptions = DataOptions & {
+  readonly port?: string; readonly demo?: true; readonly lan?: true; readonly hostName?: readonly string[]; readonly cert?: string; readonly key?: string; readonly behindProxy?: true
+}
+export type CertificateOptions = DataOptions & { readonly hostName?: readonly string[]; readonly newAuthority?: true; readonly json?: true }
