@@ -50,6 +50,7 @@ function edited<R extends AnyRecord>(record: R, change: Change): R {
 }
 
 function joined<Item extends { readonly id: string }>(known: readonly Item[], added: readonly Item[]): readonly Item[] {
+  if (added.length === 0) return known
   const ids = new Set(known.map(({ id }) => id))
   return [...known, ...added.filter(({ id }) => !ids.has(id))]
 }
