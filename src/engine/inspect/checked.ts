@@ -9,6 +9,7 @@ import { sumOfShapes } from '#engine/inspect/shape-sum.ts'
 import { type ShapedBar, type ShapedPair, type ShapeQuestion, shapesOf } from '#engine/inspect/shapes.ts'
 import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts'
 import { sumOfTurnOver } from '#engine/inspect/turn-over-sum.ts'
+import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { type UseLimits, usesProved, type UseVerdict } from '#engine/inspect/uses-proved.ts'
 import { commonGuardFactor } from '#engine/inspect/verdict.ts'
 
@@ -107,14 +108,6 @@ function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, re
     look: check.looks.find(({ bar }) => bar === id) ?? null,
   }
 }
-
-/**
- * A local height is the readings of both faces less the line the bar lay on, which two further readings set: the difference
- * of two such heights spreads at most this much wider than that of two readings.
- *
- * @source TURN-OVER-MODEL
- */
-const turnOverGrows = Math.sqrt(3)
 
 const order = { 'proved': 0, 'not-proved': 1, 'out': 2 } as const
 

@@ -1,16 +1,37 @@
 import type { Trust } from '#model/bar.ts'
 import type { BarEvent, BarEventKind } from '#model/bar-event.ts'
+import { type Use, uses } from '#model/wishes.ts'
+import type { CheckOutcome } from '#engine/rack/check-outcome.ts'
+
+/** What one check says of a bar, and when that was. */
+export type DatedOutcome = CheckOutcome & { readonly id: string; readonly atIso: string }
 
 /**
  * How far a bar may be relied on, out of all that happened to it.
  *
- * A bar starts as `look first`. Events count in the order of time, then of ids; that is all a clock is trusted for: what
+ * A bar starts as `look first`. A check that proves a use counts like a look over, one that failed like a knock. Events count in the order of time, then of ids; that is all a clock is trusted for: what
  * an `undone` takes back is named, not dated, and an `undone` may be taken back as well.
  *
  * @param events  of this bar alone, in any order
+ * @param outcomes  of its checks that no other check replaces
  */
-export function trustFrom(events: readonly BarEvent[]): Trust {
-  return standingEvents(events).reduce<Trust>((trust, { kind }) => becomes[kind][trust] ?? trust, 'look first')
+export function trustFrom(events: readonly BarEvent[], outcomes: readonly DatedOutcome[] = []): Trust {
+  const known = [...standingEvents(events), ...outcomes.filter(({ uses: good, failed }) => failed || good.length > 0)].sort(byTime)
+  return known.reduce<Trust>((trust, one) => becomes['failed' in one ? (one.failed ? 'knocked' : 'looked over') : one.kind][trust] ?? trust, 'look first')
+}
+
+/**
+ * The uses a bar was proved for since it was last knocked, drilled, stoned or ground, coarsest first. A check at the plate says
+ * anew what it is good for, a quick look adds to it, a failed check takes all away.
+ */
+export function provedUses(events: readonly BarEvent[], outcomes: readonly DatedOutcome[]): readonly Use[] {
+  const known = [...standingEvents(events), ...outcomes].sort(byTime)
+  const good = known.reduce<readonly Use[]>((sofar, one) => {
+    if (!('failed' in one)) return becomes[one.kind].trusted === undefined ? sofar : []
+    if (one.failed) return []
+    return one.kind === 'plate check' ? one.uses : [...sofar, ...one.uses]
+  }, [])
+  return uses.filter((use) => good.includes(use))
 }
 
 /** The events nobody took back, oldest first. */

@@ -3,7 +3,7 @@ import type { Bar } from '#model/bar.ts'
 import type { BarRecord } from '#model/bar-record.ts'
 import { checksOf } from '#store/checks.ts'
 import { eventsOf } from '#store/events.ts'
-import { recordsOf } from '#store/records.ts'
+import { recordOf, recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 
 /** A bar of the rack with what a list says of it; `mates` and `slot` by their names. */
@@ -28,7 +28,7 @@ const alikeMm = 0.05
 export async function listRack(store: Store, filter: RackFilter = {}): Promise<RackLine[]> {
   const lines = await atOneMoment(store, async (tx) => {
     const records = await recordsOf(tx, 'bar')
-    const bars = barsFrom({ bars: records, checks: await checksOf(tx), events: await eventsOf(tx) }, { viseId: null })
+    const bars = barsFrom({ bars: records, checks: await checksOf(tx), events: await eventsOf(tx), shop: await recordOf(tx, 'shop', 'shop') }, { viseId: null })
     const recordAt = new Map(records.map((record) => [record.id, record]))
     const matesAt = namesOf(await recordsOf(tx, 'mates')), slotAt = namesOf(await recordsOf(tx, 'slot'))
     return bars.map((bar): RackLine => {

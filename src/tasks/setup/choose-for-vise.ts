@@ -57,8 +57,8 @@ export function chooseFromCase(store: Store, viseId: string | null, raw: { reado
 function chosenAt(store: Store, viseId: string | null, ask: (vise: ViseRecord | null, shop: ShopRecord) => SetupQuestion): Promise<SetupAtVise> {
   return atOneMoment(store, async (tx) => {
     const vise = viseId === null ? null : await recordOf(tx, 'vise', viseId, 'viseId')
-    const question = ask(vise, await recordOf(tx, 'shop', 'shop'))
-    const facts = { bars: await recordsOf(tx, 'bar'), checks: await checksOf(tx), events: await eventsOf(tx) }
+    const shop = await recordOf(tx, 'shop', 'shop'), question = ask(vise, shop)
+    const facts = { bars: await recordsOf(tx, 'bar'), checks: await checksOf(tx), events: await eventsOf(tx), shop }
     const rack = indexRack(barsFrom(facts, { viseId })), answer = chooseBars(question, rack), aroundHoles = waysAroundHoles(question, answer.choices[0] ?? null, rack)
     const named = new Set([...answer.choices, ...answer.rejected, ...answer.offers ?? []].flatMap(({ bars }) => bars))
     return { vise, question, answer, aroundHoles, bars: (await listRack(tx, { gone: true })).filter((line) => named.has(line.id)) }

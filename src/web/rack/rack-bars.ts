@@ -55,7 +55,7 @@ function rackBars(shop: ShopSnapshot): RackBar[] {
   return shop.bars.map((record) => {
     const events = eventsOf.get(record.id)!, bar = known.get(record.id), { where } = record
     return {
-      record, heightMm: bar?.heightMm ?? null, calledMm: bar ? calledFrom(bar.heightMm, markedMm(record.id)) : null, standing: bar?.standing ?? 'marked', trust: trustFrom(events),
+      record, heightMm: bar?.heightMm ?? null, calledMm: bar ? calledFrom(bar.heightMm, markedMm(record.id)) : null, standing: bar?.standing ?? 'marked', trust: bar?.trust ?? trustFrom(events),
       mates: (record.matesId !== null && mates.get(record.matesId)) || null,
       slot: (record.slotId !== null && slots.get(record.slotId)) || null,
       elsewhere: where.at === 'slot' ? null : where.at === 'out' ? where.who : vises.get(where.viseId)?.name ?? '?',
