@@ -20,15 +20,25 @@ export type ShopProcess = {
   clear(): Promise<void>
 }
 
-/** Starts the built server on a free port over a new folder; resolves once it answers. `main`: the server, where this file is itself bundled. */
-export async function startShop({ demo, main = builtServer }: { readonly demo: boolean; readonly main?: string }): Promise<ShopProcess> {
+type Wanted = {
+  readonly demo: boolean
+  /** The server, where this file is itself bundled. */
+  readonly main?: string
+  /** Further words of the command line. */
+  readonly args?: readonly string[]
+  /** What is done with the data folder before the server first starts. */
+  readonly before?: (dataFolder: string) => Promise<void>
+}
+
+/** Starts the built server on a free port over a new folder; resolves once it answers. */
+export async function startShop({ demo, main = builtServer, args = [], before }: Wanted): Promise<ShopProcess> {
   const port = await freePort()
   const dataFolder = await mkdtemp(join(tmpdir(), 'twinrest-'))
   const url = `http://127.0.0.1:${port}`
   let child: ChildProcess | null = null
 
   async function start(): Promise<void> {
-    const started = spawn(process.execPath, [main, '--data', dataFolder, '--port', String(port), ...(demo ? ['--demo'] : [])], { stdio: ['ignore', 'pipe', 'pipe'] })
+    const started = spawn(process.execPath, [main, '--data', dataFolder, '--port', String(port), ...(demo ? ['--demo'] : []), ...args], { stdio: ['ignore', 'pipe', 'pipe'] })
     child = started
     let said = ''
     started.stdout.on('data', (text: Buffer) => { said += text.toString() })
@@ -48,6 +58,7 @@ export async function startShop({ demo, main = builtServer }: { readonly demo: b
     running.kill(signal)
     return await ended
   }
+  await before?.(dataFolder)
   await start()
   return {
     url, dataFolder, start,
