@@ -22,14 +22,20 @@ export function together(pieces: readonly Laid[]): Laid {
   }
 }
 
+/** Two pieces side by side, the second `awayMm` to the right. */
+export const beside = (left: Laid, right: Laid, awayMm: number): Laid =>
+  ({ heightMm: Math.max(left.heightMm, right.heightMm), draw: (x, y) => [...left.draw(x, y), ...right.draw(x + awayMm, y)] })
+
 /** A drawing as a piece. */
 export const drawingPiece = (scene: Pick<Scene, 'heightMm' | 'items'>): Laid => ({ heightMm: scene.heightMm, draw: (x, y) => scene.items.map((item) => moved(item, x, y)) })
 
-/** Names with their values in as many columns as asked for, line after line; a long value is broken, never cut. */
+/** Names with their values in as many columns as asked for, line after line; a long value is broken, never cut, an empty one a line to write on. */
 export function namedPiece(all: readonly Named[], widthMm: number, columns: number): Laid {
   const gapMm = 5, eachMm = (widthMm - (columns - 1) * gapMm) / columns
-  const cells = all.map(({ label, value }) => {
-    const labelMm = Math.min(eachMm * 0.5, textWidthMm(label, sheetTextMm) + 2.5)
+  const labelsMm = Array.from({ length: columns }, (_, column) =>
+    Math.min(eachMm * 0.5, Math.max(0, ...all.filter((__, i) => i % columns === column).map(({ label }) => textWidthMm(label, sheetTextMm))) + 2.5))
+  const cells = all.map(({ label, value }, index) => {
+    const labelMm = labelsMm[index % columns]!
     return { label: wrapped(label, labelMm, sheetTextMm), labelMm, value: wrapped(value === '' ? ' ' : value, eachMm - labelMm, sheetTextMm, true), empty: value === '' }
   })
   const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, i) => cells.slice(i * columns, (i + 1) * columns))
