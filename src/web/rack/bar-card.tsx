@@ -2,9 +2,11 @@ import { useState } from 'react'
 import { wordLength } from '#model/length.ts'
 import type { BarEventKind } from '#model/bar-event.ts'
 import type { Units } from '#model/shop-record.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { happened } from '#web/rack/bar-deeds.ts'
+import { BarProof } from '#web/rack/bar-proof.tsx'
 import { BarPicture } from '#web/rack/bar-picture.tsx'
 import { BarHistory } from '#web/rack/bar-history.tsx'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
@@ -18,10 +20,10 @@ const actions: readonly { readonly kind: BarEventKind; readonly name: string }[]
 ]
 
 /** One bar: its height, its slot, why it stands as it does, its sizes, and what can be said of it in one tap. */
-export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group: RackGroup }) {
+export function BarCard({ bar, group, shop }: { readonly bar: RackBar; readonly group: RackGroup; readonly shop: ShopSnapshot }) {
   const units = useUnits()
   const [both, setBoth] = useState(false)
-  const { record, heightMm, calledMm, standing, trust } = bar
+  const { record, calledMm, trust } = bar
   const meant = both ? group.bars : [bar], called = meant.map((one) => nameOfBar(one, units)).join(', ')
   const choose = (which: string) => {
     setBoth(which === 'all')
@@ -37,11 +39,7 @@ export function BarCard({ bar, group }: { readonly bar: RackBar; readonly group:
       </header>
       <p className="name-text"><span className="mark" aria-hidden="true">{trustWords[trust].mark}</span> {sayState(bar)}</p>
       <BarPicture bar={bar} />
-      <dl className="facts">
-        <div><dt>height {standing}</dt><dd>{heightMm === null ? '?' : wordLength(heightMm, units, exact(units))}</dd></div>
-        <div><dt>thickness</dt><dd>{record.thicknessStanding}</dd></div>
-        <div><dt>code</dt><dd>{record.code}</dd></div>
-      </dl>
+      <BarProof bar={bar} shop={shop} />
       {group.bars.length > 1 ? (
         <Choice
           label={bar.mates?.name ? `Mates: ${bar.mates.name}` : 'Mates'} value={both ? 'all' : record.id} onChange={choose}

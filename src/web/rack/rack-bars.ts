@@ -1,7 +1,9 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
+import { outcomeOf } from '#engine/rack/check-outcome.ts'
 import { standingEvents, trustFrom } from '#engine/rack/trust-from.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { Standing, Trust } from '#model/bar.ts'
+import type { Check } from '#model/check.ts'
 import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
@@ -21,6 +23,8 @@ export type RackBar = {
   readonly elsewhere: string | null
   /** What happened to it last and was not taken back. */
   readonly latest: BarEvent | null
+  /** Its latest check that proved a use or failed, where that came after what happened last. */
+  readonly checked: { readonly check: Check; readonly failed: boolean } | null
 }
 
 /** Bars that are used together, or one odd bar: one row of the rack. */
@@ -50,18 +54,35 @@ export function worstTrust(group: RackGroup): Trust {
 function rackBars(shop: ShopSnapshot): RackBar[] {
   const known = byId(barsFrom(shop, { viseId: null })), mates = byId(shop.mates), slots = byId(shop.slots), vises = byId(shop.vises)
   const { markedMm } = namesOf(shop)
+  const checked = latestChecks(shop.checks)
   const eventsOf = new Map<string, BarEvent[]>(shop.bars.map(({ id }) => [id, []]))
   for (const event of shop.events) eventsOf.get(event.bar)?.push(event)
   return shop.bars.map((record) => {
-    const events = eventsOf.get(record.id)!, bar = known.get(record.id), { where } = record
+    const events = eventsOf.get(record.id)!, latest = standingEvents(events).at(-1) ?? null, check = checked.get(record.id), bar = known.get(record.id), { where } = record
     return {
       record, heightMm: bar?.heightMm ?? null, calledMm: bar ? calledFrom(bar.heightMm, markedMm(record.id)) : null, standing: bar?.standing ?? 'marked', trust: bar?.trust ?? trustFrom(events),
       mates: (record.matesId !== null && mates.get(record.matesId)) || null,
       slot: (record.slotId !== null && slots.get(record.slotId)) || null,
       elsewhere: where.at === 'slot' ? null : where.at === 'out' ? where.who : vises.get(where.viseId)?.name ?? '?',
-      latest: standingEvents(events).at(-1) ?? null,
+      latest, checked: check === undefined || (latest !== null && latest.atIso > check.atIso) ? null : toldBy(check, record, shop.shop),
     }
   }).sort((a, b) => (a.calledMm ?? 0) - (b.calledMm ?? 0) || a.record.thicknessMm - b.record.thicknessMm || order(a.record.name, b.record.name))
+}
+
+/** Of each bar the latest check that read or tried it and that no other replaces. */
+function latestChecks(checks: readonly Check[]): ReadonlyMap<string, Check> {
+  const replaced = new Set(checks.map(({ replaces }) => replaces)), latest = new Map<string, Check>()
+  for (const check of checks) {
+    if (check.method === 'stated' || replaced.has(check.id)) continue
+    for (const { bar } of [...check.readings, ...check.looks]) if (check.atIso >= (latest.get(bar)?.atIso ?? '')) latest.set(bar, check)
+  }
+  return latest
+}
+
+/** Null where the check neither proved a use nor failed. */
+function toldBy(check: Check, { id, lengthMm }: BarRecord, { limitsUm }: ShopSnapshot['shop']): RackBar['checked'] {
+  const { uses, failed } = outcomeOf(check, id, lengthMm, limitsUm)
+  return failed || uses.length > 0 ? { check, failed } : null
 }
 
 function calledFrom(heightMm: number, marked: number | null): number {

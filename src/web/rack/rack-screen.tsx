@@ -36,5 +36,5 @@ function Side({ groups, shop, rest: [step, what] }: Props & { readonly groups: r
   const group = groups.find(({ bars }) => bars.some(({ record }) => record.id === step))
   const bar = group?.bars.find(({ record }) => record.id === step)
   if (group === undefined || bar === undefined) return <div className="side-page"><h1>This bar is not in the rack</h1><p><Link to="/rack">See all bars</Link></p></div>
-  return what === 'edit' ? <EditBar key={step} shop={shop} bar={bar} /> : <BarCard key={group.key} bar={bar} group={group} />
+  return what === 'edit' ? <EditBar key={step} shop={shop} bar={bar} /> : <BarCard key={group.key} bar={bar} group={group} shop={shop} />
 }

@@ -29,8 +29,8 @@ export function nameOfBar({ calledMm, record, mates }: RackBar, units: Units): s
 }
 
 /** Why it stands as it does, in one sentence. */
-export function sayState({ trust, latest, elsewhere, record }: RackBar): string {
-  const since = latest && latest.kind !== 'added' ? `${sayEvent(latest.kind)} ${sayDay(latest.atIso)}${latest.person ? ` by ${latest.person}` : ''}` : 'new here'
+export function sayState({ trust, latest, checked, elsewhere, record }: RackBar): string {
+  const since = checked ? `${checked.failed ? 'failed its check' : 'checked'} ${saidOn(checked.check)}` : latest && latest.kind !== 'added' ? `${sayEvent(latest.kind)} ${saidOn(latest)}` : 'new here'
   const state = {
     'trusted': `Trusted: ${since}.`,
     'look first': `Look at it first: ${since}. Wipe it, feel for burrs, then say that it was looked over.`,
@@ -39,6 +39,11 @@ export function sayState({ trust, latest, elsewhere, record }: RackBar): string 
     'gone': `Retired ${latest ? sayDay(latest.atIso) : ''}.`.replace(' .', '.'),
   }[trust]
   return elsewhere === null ? state : `${state} ${record.where.at === 'out' ? `Out with ${elsewhere}.` : `Now in ${elsewhere}.`}`
+}
+
+/** `12 Mar 2026 by KM`. */
+function saidOn({ atIso, person }: { readonly atIso: string; readonly person: string }): string {
+  return `${sayDay(atIso)}${person ? ` by ${person}` : ''}`
 }
 
 /** A day as this person writes it. */

@@ -5,13 +5,12 @@ import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { barNamer } from '#web/inspect/bar-names.ts'
-import { changeForm, dropDraft } from '#web/inspect/draft/draft-edits.ts'
-import { inUse } from '#web/inspect/draft/new-draft.ts'
+import { dropDraft } from '#web/inspect/draft/draft-edits.ts'
+import { MicrometerField } from '#web/inspect/draft/micrometer-field.tsx'
 import { useInspectFacts } from '#web/inspect/facts.ts'
 import { QuickBar } from '#web/inspect/quick/quick-bar.tsx'
 import { newId } from '#web/new-id.ts'
 import { Link } from '#web/parts/link.tsx'
-import { SelectField } from '#web/parts/select-field.tsx'
 import { StatusLine } from '#web/parts/status-line.tsx'
 import { go } from '#web/router.ts'
 import { useUnits } from '#web/units.ts'
@@ -36,16 +35,13 @@ export function QuickPage({ shop, draft }: { readonly shop: ShopSnapshot; readon
       setRefused(error)
     }
   }
-  const micrometers = inUse('micrometer', shop.instruments)
   return (
     <div className="page quick">
       <Link to="/inspect" className="back">Inspect</Link>
       <h1>Quick look</h1>
       <p>For milling and drilling. <strong>Fine milling and grinding need a check on the plate</strong>, with both ends and the middle.</p>
       <div className="quick-bars">{ids.map((bar) => <QuickBar key={bar} draft={draft} bar={bar} name={nameOf(bar)} slot={slotOf(bar, shop)} cells={read.cells.filter(({ cell }) => cell.bar === bar)} />)}</div>
-      {micrometers.length === 0
-        ? <p className="small">No micrometer is kept in Shop: the readings count, their uncertainty is not known. <Link to="/shop/instrument/new">Add it</Link></p>
-        : <SelectField label="micrometer" value={form.instrumentId ?? ''} onChange={(id) => changeForm(draft.id, { instrumentId: id || null })} options={[{ value: '', label: 'not named' }, ...micrometers.map(({ id, name }) => ({ value: id, label: name }))]} />}
+      <MicrometerField draft={draft} instruments={shop.instruments} />
       <div className="foot-actions">
         {refused ? <StatusLine danger>{sayRefusal(refused, units, nameOf)}</StatusLine> : null}
         <button type="button" className="action main" onClick={keep}>Keep this look</button>

@@ -1,0 +1,33 @@
+import { useMemo } from 'react'
+import { wordLength, wordNumber } from '#model/length.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { Link } from '#web/parts/link.tsx'
+import { proofOf } from '#web/rack/proof.ts'
+import type { RackBar } from '#web/rack/rack-bars.ts'
+import { sayDay } from '#web/rack/say-bar.ts'
+import { sayWhyNot } from '#web/rack/say-proof.ts'
+import { useUnits } from '#web/units.ts'
+
+/** What the height of a bar rests on, and what it is proved for today. */
+export function BarProof({ bar, shop }: { readonly bar: RackBar; readonly shop: ShopSnapshot }) {
+  const units = useUnits(), { height, check, uses } = useMemo(() => proofOf(bar.record, shop), [bar, shop])
+  const uUm = height?.uUm ?? null, exact = { decimals: units.length === 'mm' ? 3 : 5 }, reasons = [...new Set(uses.flatMap(({ whyNot }) => (whyNot ? [sayWhyNot(whyNot, units)] : [])))]
+  return (
+    <section className="proof" aria-label="What it is proved for">
+      <dl className="facts">
+        <div>
+          <dt>height {bar.standing}</dt>
+          <dd>{height === null ? '?' : wordLength(height.heightMm, units, exact)}{uUm === null ? '' : ` ± ${wordNumber(2 * uUm, units.decimalMark, null, 1)} µm`}</dd>
+        </div>
+        <div><dt>thickness</dt><dd>{bar.record.thicknessStanding}</dd></div>
+        <div><dt>code</dt><dd>{bar.record.code}</dd></div>
+      </dl>
+      {uUm === null ? null : <p className="small">± twice the standard uncertainty.</p>}
+      {check === null ? null : <p><Link to={`/inspect/done/${check.id}`}>Checked {sayDay(check.atIso)}{check.person ? ` by ${check.person}` : ''}</Link></p>}
+      <ul className="proof-uses">
+        {uses.map(({ use, whyNot }) => <li key={use}><span className="mark" aria-hidden="true">{whyNot === null ? '✓' : whyNot.why === 'out' || whyNot.why === 'rocks' ? '×' : '?'}</span> {use}<span className={whyNot === null ? 'unseen' : 'small'}>{whyNot === null ? ': proved' : reasons.length === 1 ? '' : `: ${sayWhyNot(whyNot, units)}`}</span></li>)}
+      </ul>
+      {reasons.length === 1 ? <p className="small">{uses.every(({ whyNot }) => whyNot !== null) ? 'Not proved for any use: ' : 'The others: '}{reasons[0]}.</p> : null}
+    </section>
+  )
+}
