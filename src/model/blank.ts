@@ -7,7 +7,7 @@ export const dimensions = ['height', 'thickness', 'length'] as const
 export type Dimension = (typeof dimensions)[number]
 
 /** Why stock is left on a size. `shrinkage`: hardening makes it less; growth is never counted on. `reserve`: up to what is usual for the size. */
-export const allowanceKinds = ['sawn face', 'mill clean-up', 'rubbing', 'bow', 'skin', 'clean-up', 'shrinkage', 'reserve'] as const
+export const allowanceKinds = ['sawn face', 'milling', 'rubbing', 'bow', 'skin', 'cleaning up', 'shrinkage', 'reserve'] as const
 export type AllowanceKind = (typeof allowanceKinds)[number]
 
 /** Stock left on one size: `eachMm` on so many sides, `totalMm` together, taken off (or lost) by a step. */

@@ -7,9 +7,9 @@ import type { Situation } from '#model/situation.ts'
 
 /** What is done to bars, in the order in which it comes where it comes at all. */
 export const stepKinds = [
-  'order', 'check the delivery', 'saw', 'mill the faces', 'rough the edges', 'let lie', 'finish the edges', 'spring pass', 'rub',
-  'deburr and mark', 'clean for the furnace', 'harden', 'temper', 'read after hardening', 'straighten', 'temper again',
-  'hard mill the edges', 'demagnetise', 'grind the faces', 'grind the edges', 'demagnetise and cool', 'stone and clean', 'inspect',
+  'order', 'check the delivery', 'saw', 'square the ends', 'mill the faces', 'rough the edges', 'let lie', 'finish the edges', 'spring pass',
+  'deburr and mark', 'rub', 'clean for the furnace', 'harden', 'temper', 'read after hardening', 'straighten', 'temper again',
+  'hard mill the edges', 'grind the faces', 'grind the edges', 'demagnetise and cool', 'stone and clean', 'inspect',
 ] as const
 export type StepKind = (typeof stepKinds)[number]
 
@@ -17,7 +17,10 @@ export type StepKind = (typeof stepKinds)[number]
 export const readingKinds = ['length', 'height', 'thickness', 'bow of the edges', 'bow of the faces', 'hardness', 'difference of mates'] as const
 export type ReadingKind = (typeof readingKinds)[number]
 
-/** Something to be read after a step, at so many places of each bar, and the limits within which the work goes on; null: no limit on that side. */
+/**
+ * Something to be read after a step, at so many places of each bar, and the limits within which the work goes on; null: no limit on that
+ * side. Lengths, heights and thicknesses count from the size after the step; the rest as read, in mm, hardness in HRC.
+ */
 export type ReadingAsked = {
   readonly what: ReadingKind
   readonly places: number
@@ -25,7 +28,7 @@ export type ReadingAsked = {
   readonly most: number | null
 }
 
-/** A step of a route. `calc` names the calculation that fills its card. */
+/** A step of a route. `calcs` names the calculations that fill its card. */
 export type MakeStep = {
   readonly kind: StepKind
   /** Null: at the bench, or somebody else's. */
@@ -35,7 +38,7 @@ export type MakeStep = {
   readonly hours: number
   readonly machineHours: number
   readonly cost: number | null
-  readonly calc: 'cut-bars' | 'cut-plate' | 'cutting' | 'heat' | 'straighten' | 'grind' | 'shape' | null
+  readonly calcs: readonly ('cut-bars' | 'cut-plate' | 'cutting' | 'heat' | 'straighten' | 'grind' | 'shape')[]
   /** What to do, as codes with facts. */
   readonly content: readonly Finding[]
   readonly sizes: readonly { readonly heightMm: number; readonly size: BarSize }[]

@@ -4,6 +4,8 @@ import type { Cited } from '#model/cited.ts'
 export type MakingSteel = Cited & {
   readonly name: string
   readonly carbonPercent: number
+  /** As it comes, where it comes hardened; null: soft. */
+  readonly deliveredHrc: number | null
   /** Null: does not harden through. */
   readonly hardening: Hardening | null
 }

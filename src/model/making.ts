@@ -1,3 +1,4 @@
+import type { GrindingAllowance } from '#model/grinding-allowance.ts'
 import type { Machine } from '#model/machine.ts'
 import type { MakingSteel } from '#model/making-steel.ts'
 import type { Experience, StepTime } from '#model/route.ts'
@@ -47,6 +48,7 @@ export type Making = {
   readonly cutterCost: number | null
   readonly limitsUm: { readonly [use in Use]: number }
   readonly stockLimits: readonly StockLimit[]
+  readonly allowances: readonly GrindingAllowance[]
   readonly times: readonly StepTime[]
   readonly experience: readonly Experience[]
   readonly leave: Leave
@@ -56,3 +58,6 @@ export type Making = {
   /** Until the day it is wanted; null: no hurry. */
   readonly daysLeft: number | null
 }
+
+/** What the books know of it; rows of the shop's own stand before them. */
+export type MakingBooks = Pick<Making, 'steels' | 'stockLimits' | 'allowances'>

@@ -38,6 +38,8 @@ export type Route = {
   readonly kind: RouteKind
   readonly rank: number
   readonly status: RouteStatus
+  /** The steel that is hardened; null where none is, or none is there. */
+  readonly steel: string | null
   readonly expected: Expected
   /** The finest use it may be counted on for, and with careful work; null: none. */
   readonly use: { readonly countOn: Use | null; readonly careful: Use | null }
@@ -60,6 +62,7 @@ export type Cost = {
   readonly stock: number | null
   readonly work: number | null
   readonly outside: number | null
+  readonly tools: number | null
   readonly unpriced: readonly string[]
 }
 

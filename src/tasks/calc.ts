@@ -4,6 +4,7 @@ import { answerMates } from '#engine/inspect/answer-mates.ts'
 import { answerShape } from '#engine/inspect/answer-shape.ts'
 import { answerTurnOver } from '#engine/inspect/answer-turn-over.ts'
 import { answerVerdict } from '#engine/inspect/answer-verdict.ts'
+import { answerOrder } from '#engine/make/order/answer-order.ts'
 import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
 import { answerCoverage } from '#engine/rack/coverage/answer-coverage.ts'
 import { answerHeights } from '#engine/rack/heights/answer-heights.ts'
@@ -23,6 +24,7 @@ import { answerMany } from '#engine/setup/many/answer-many.ts'
 import { answerPaper } from '#engine/setup/paper/answer-paper.ts'
 import { answerRow } from '#engine/setup/row/answer-row.ts'
 import { answerTable } from '#engine/setup/table/answer-table.ts'
+import { blanksByTheBooks, planByTheBooks, routeByTheBooks } from '#tasks/make/making-by-the-books.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 import { heatByTheBooks } from '#tasks/make/heat-by-the-books.ts'
 
@@ -62,6 +64,10 @@ export const calculations: { readonly [name: string]: Calculation } = {
   'heights': { title: 'The fewest heights that serve a list of windows, one high or two high.', answer: answerHeights },
   'coverage': { title: 'How much of the work the rack serves, where it fails, and which heights to own next.', answer: answerCoverage },
   'regrind': { title: 'Worn bars to one new height: what comes off, in how many passes.', answer: answerRegrind },
+  'order': { title: 'Heights, length and number of bars to be made.', answer: answerOrder },
+  'route': { title: 'The ways to make or get ordered bars, side by side, with what speaks against each.', answer: routeByTheBooks },
+  'blanks': { title: 'Sizes of blanks with every allowance, and the stock they come out of.', answer: blanksByTheBooks },
+  'plan': { title: 'What is left of the making of bars, from what was done and read so far.', answer: planByTheBooks },
   'straighten': { title: 'How deep and how hard to press a bent bar, and how much hangs on its yield stress.', answer: answerStraighten },
   'heat': { title: 'Hardening and tempering to a wanted hardness, out of a steel\'s table or the shop\'s own.', answer: heatByTheBooks },
 }

@@ -16,6 +16,8 @@ const isWorded = (code: string) => worded.some((codes) => codes.has(code)) || ke
 
 /** Hyphenated texts in the sources that are no codes, each with what it is. */
 const noCodes = new Map<string, string>([
+  ['cut-bars', 'a calculation'],
+  ['cut-plate', 'a calculation'],
   ['profile-window', 'a kind of question about mates'],
   ['turn-over', 'a calculation'],
   ['guard-band', 'a decision rule'],

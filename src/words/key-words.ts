@@ -45,6 +45,12 @@ const words: { readonly [key: string]: Word } = {
   // making: furnace
   hrc: 'hardness', measuredHrc: 'hardness read', steel: 'steel', table: 'table', stressRelief: 'stress relief', tempering: 'tempering rows', tempers: 'number of tempers', austenitiseC: 'hardening temperature',
   soakMin: 'minutes at heat', soakMinPer25: 'minutes at heat for each 25 mm', temperMinPer25: 'minutes of the temper for each 25 mm', temperLeastMin: 'least minutes of the temper',
+  // making
+  order: 'order', route: 'route', lengths: 'stock lengths', plates: 'stock plates', steels: 'steels', machines: 'machines', condition: 'condition', price: 'price',
+  fromMm: 'lowest height', toMm: 'highest height', below: 'below the jaw', under: 'under the width of the jaws', dueDay: 'day it is wanted', measured: 'measured stock', mm: 'measured size', dimension: 'size measured', stockLimits: 'limits of delivery',
+  hardening: 'hardening', bought: 'bought ones', cost: 'cost', days: 'days', handPerHour: 'a person\'s hour', perHour: 'machine hour', hoursPerDay: 'hours a day', cutterCost: 'cutter', limitsUm: 'limits of the uses', experience: 'the shop\'s own results', leave: 'stock to leave',
+  infeeds: 'infeeds', daysLeft: 'days left', actuals: 'what was done', done: 'steps done', hours: 'hours', values: 'values read', count: 'how many', kerf: 'kerf', sawnFace: 'sawn face', longest: 'longest bar', takesMm: 'what it takes', carbonPercent: 'carbon',
+  growthFromPercent: 'least growth', growthToPercent: 'most growth', hrcFrom: 'least hardness', hrcTo: 'most hardness',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',

@@ -16,7 +16,7 @@ export function sayField(path: string, terms: Terms): string {
 
 const holeKeys = new Set(['x', 'y', 'diameter', 'across', 'from', 'tool', 'through', 'pointAngle', 'pitch', 'leadThreads'])
 const listWords: { readonly [list: string]: string } = {
-  cuts: 'cut', holes: 'hole', bars: 'bar', hollows: 'hollow', jawSets: 'jaw set', ways: 'way', only: 'bar', readings: 'reading', straps: 'strap', changes: 'change', pairs: 'pair', windows: 'window', sizes: 'size', setups: 'setup', stages: 'stage', owned: 'owned height',
+  cuts: 'cut', holes: 'hole', bars: 'bar', hollows: 'hollow', jawSets: 'jaw set', ways: 'way', only: 'bar', readings: 'reading', straps: 'strap', changes: 'change', pairs: 'pair', windows: 'window', sizes: 'size', setups: 'setup', stages: 'stage', owned: 'owned height', lengths: 'stock length', plates: 'stock plate', steels: 'steel', machines: 'machine', measured: 'measured stock', done: 'step',
 }
 
 function sayStep(step: string, at: number, key: string, terms: Terms): string {

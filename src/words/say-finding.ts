@@ -6,6 +6,9 @@ import { choiceWords } from '#words/findings/choice.ts'
 import { guiltyWords } from '#words/findings/guilty.ts'
 import { heatWords } from '#words/findings/heat.ts'
 import { inspectWords } from '#words/findings/inspect.ts'
+import { makingRouteWords } from '#words/findings/making-route.ts'
+import { makingSizeWords } from '#words/findings/making-sizes.ts'
+import { makingStepWords } from '#words/findings/making-steps.ts'
 import { openWords } from '#words/findings/open.ts'
 import { otherWayWords } from '#words/findings/other-ways.ts'
 import { paperWords } from '#words/findings/paper.ts'
@@ -20,6 +23,7 @@ import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
   ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...seatWords,
+  ...makingRouteWords, ...makingStepWords, ...makingSizeWords,
 }
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */

@@ -1,0 +1,50 @@
+import type { BarSize } from '#model/bar-size.ts'
+import type { Blank } from '#model/blank.ts'
+import type { Making } from '#model/making.ts'
+import type { MakeStep, StepKind } from '#model/make-step.ts'
+import { contentOf, type ContentQuestion, readsAfter } from '#engine/make/route/step-content.ts'
+import { calcOf, cautionsAt, furnaceSteps, machineOf, stepsOf } from '#engine/make/route/step-list.ts'
+
+/** Every step of a route with hours, cost, sizes, what to do, what to read and what to be warned of. */
+export function stepsFor(question: ContentQuestion): readonly MakeStep[] {
+  const { order, route, making, blanks } = question, isOutside = !making.machines.some(({ kind }) => kind === 'furnace')
+  const hoursFactor = factorOf(question)
+  return stepsOf(route, making.faces).map((kind): MakeStep => {
+    const outside = kind === 'order' || (isOutside && furnaceSteps.includes(kind)), machine = outside ? null : machineFor(kind, making)
+    const time = making.times.find(({ step }) => step === kind)!
+    const minutes = time.orderMin + time.heightMin * order.heightsMm.length + time.barMin * order.bars
+    const hours = hoursFactor * (outside && kind !== 'order' ? 0 : minutes) / 60, machineHours = machine === null ? 0 : hours + time.unattendedMin / 60
+    const hour = machine === null ? 0 : (making.machines.find((one) => one.kind === machine)?.perHour ?? null)
+    return {
+      kind, machine, outside, hours, machineHours,
+      cost: (hours > 0 && making.handPerHour === null) || (machineHours > 0 && hour === null) ? null : hours * (making.handPerHour ?? 0) + machineHours * (hour ?? 0),
+      calcs: calcsAt(kind, question),
+      content: contentOf(kind, question), sizes: sizesAfter(kind, blanks), reads: readsAfter(kind, question), cautions: outside ? [] : (cautionsAt[kind] ?? []),
+    }
+  })
+}
+
+function calcsAt(kind: StepKind, { cuts }: ContentQuestion): MakeStep['calcs'] {
+  const own = calcOf[kind]
+  if (kind !== 'saw') return own === undefined ? [] : [own]
+  return [...(cuts !== null && cuts.bars.length > 0 ? (['cut-bars'] as const) : []), ...(cuts !== null && cuts.plates.length > 0 ? (['cut-plate'] as const) : [])]
+}
+
+/** Ends are squared on the mill where there is one. */
+const machineFor = (kind: StepKind, { machines }: Making): MakeStep['machine'] =>
+  kind === 'square the ends' ? (machines.some((one) => one.kind === 'mill') ? 'mill' : null) : (machineOf[kind] ?? null)
+
+/** By how much the shop took longer than planned on this route, all told; 1 where nothing was noted. */
+function factorOf({ route, making }: ContentQuestion): number {
+  const noted = making.experience.flatMap((one) => (one.route === route && one.hours !== null ? [one.hours] : []))
+  const planned = noted.reduce((sum, one) => sum + one.planned, 0), taken = noted.reduce((sum, one) => sum + one.taken, 0)
+  return planned > 0 ? taken / planned : 1
+}
+
+/** The sizes of each height once the step is done, as far as a step changes them. */
+function sizesAfter(kind: StepKind, blanks: readonly Blank[]): MakeStep['sizes'] {
+  return blanks.flatMap(({ heightMm, sawn, stages }) => {
+    const size: BarSize | undefined = kind === 'saw' ? sawn : kind === 'inspect' ? (stages.at(-1)?.size ?? sawn) : stages.find(({ after }) => after === kind)?.size
+    return size === undefined ? [] : [{ heightMm, size }]
+  })
+}

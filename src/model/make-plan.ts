@@ -1,0 +1,62 @@
+import type { Finding } from '#model/finding.ts'
+import type { MadeBar, MakeStep, ReadingKind, StepKind } from '#model/make-step.ts'
+import type { Experience } from '#model/route.ts'
+import type { Sum } from '#model/sum.ts'
+
+/** A blank on the route sheet: something to be read of a bar, with its limits as read, and what was read; null: not yet. */
+export type ActualField = {
+  readonly bar: string
+  readonly what: ReadingKind
+  readonly places: number
+  readonly least: number | null
+  readonly most: number | null
+  readonly values: readonly number[] | null
+  /** Null: not read, or no limit to hold it against. */
+  readonly isInside: boolean | null
+}
+
+export type PlannedStep = MakeStep & { readonly state: 'done' | 'next' | 'open'; readonly takenHours: number | null; readonly fields: readonly ActualField[] }
+
+/** What is left on the height of a bar before its last tool, in mm; `measured`: from a height read, not from the plan. */
+export type BarLeft = {
+  readonly id: string
+  readonly heightMm: number
+  readonly nowMm: number
+  readonly measured: boolean
+  readonly perSideMm: number
+  readonly bowMm: number | null
+  readonly neededPerSideMm: number
+  /** Null until a bow was read. */
+  readonly isEnough: boolean | null
+  readonly hrc: number | null
+}
+
+/** Mates that are ground together: what comes off, in how many passes, and what to put under each. */
+export type PackLeft = {
+  readonly matesId: string
+  readonly bars: readonly string[]
+  readonly heightMm: number
+  /** From the highest place, on each of the two sides. */
+  readonly downfeedMm: number
+  /** Of each stage, and with the sweeps of spark-out, on one side. */
+  readonly passes: readonly number[]
+  readonly passesTotal: number
+  /** Under the hollow in the middle of each bar, hollow side down. */
+  readonly shimsMm: readonly number[]
+  /** What both would clean up to where the allowance is not enough; null: it is. */
+  readonly lowerHeightMm: number | null
+}
+
+export type MakePlan = {
+  readonly steps: readonly PlannedStep[]
+  readonly next: StepKind | null
+  readonly made: readonly MadeBar[]
+  readonly bars: readonly BarLeft[]
+  /** Only where edges are ground. */
+  readonly packs: readonly PackLeft[]
+  readonly hours: { readonly planned: number; readonly taken: number; readonly left: number }
+  /** For the shop's own experience, once all steps are done and the plate was read; null before. */
+  readonly experience: Experience | null
+  readonly findings: readonly Finding[]
+  readonly sum: readonly Sum[]
+}

@@ -1,0 +1,36 @@
+import type { Facts } from '#model/refusal.ts'
+import type { Say } from '#words/wording.ts'
+
+const quenches: { readonly [quench: string]: string } = { air: 'in still air or between plates', oil: 'in oil', water: 'in water' }
+
+/** What to do at each step of making. */
+export const makingStepWords: { readonly [code: string]: Say } = {
+  'order-heights': (facts, w) => `Order ${w.number(facts.each)} of each of ${w.number(Array.isArray(facts.heightsMm) ? facts.heightsMm.length : null)} heights, mates from one grind.`,
+  'record-as-found': () => 'Check on receipt and write down what was found, with the certificate if there is one.',
+  'measure-ends-and-middle': () => 'Measure width and thickness at both ends and in the middle, and the bow, before anything is cut.',
+  'saw-mates-side-by-side': (facts, w) => `Saw mates next to each other out of one piece and mark the same end of both; a cut takes ${w.length(facts.kerfMm)}.`,
+  'square-ends': (facts, w) => `Square both ends to ${w.length(facts.lengthMm)}; the length of mates need not be equal.`,
+  'mill-faces-evenly': (facts, w) => `Mill ${w.length(facts.eachMm)} off each face, both faces the same, so that no skin pulls.`,
+  'rough-in-pairs': (facts, w) => `Both mates side by side in one grip, the same end to the stop; mill both edges, leave ${w.length(facts.leaveMm)} on each.`,
+  'mill-before-hardening': () => 'Both mates side by side in one grip, the same end to the stop; mill both edges to the size for hardening, no sharp inside corners, no deep marks.',
+  'let-lie-and-look': (facts, w) => `Let go, let them lie, look for bow. More than ${w.length(facts.bowMm)}: relieve at 550 to 650 °C and straighten, or leave more. Then clamp only lightly, so that the bar lies without strain.`,
+  'finish-conventional': (facts, w) => `Finish both edges in one setup, ${w.length(facts.leaveMm)} each, conventional, both mates in the same pass.`,
+  'spring-climb': () => 'Spring pass in climb at the same setting, nothing fed. With play in the table only with its locks snug.',
+  'mark-on-ends': () => 'Break all edges, mark pair and end on the end faces, never on a face that is ground.',
+  'rub-and-turn': (facts, w) => `240 grit on a ground plate, figures of eight, the same count for both mates, turned end for end between; ${w.length(facts.takesMm)} at most. For milling ridges, not for size.`,
+  'wrap-against-skin': () => 'Degrease; foil, pack or inert gas against scale and lost carbon, or grind it off later.',
+  'harden-together': (facts) => `Mates heated and quenched together${quench(facts) === null ? '' : `, ${quench(facts)}`}, hung or stood on edge. Follow the schedule of the steel's own sheet.`,
+  'temper-at-once': (facts, w) => `Temper at once${typeof facts.hrc === 'number' ? `, to ${w.number(facts.hrc)} HRC` : ''}, before they are cold.`,
+  'read-what-hardening-did': () => 'Three hardness readings on an end, bow of edges and faces, height at both ends and the middle. Growth is not counted on.',
+  'press-to-bow': (facts, w) => `Press until the bow is at most ${w.length(facts.bowMm)}: warm from the temper, in small steps, reading after each; look for cracks.`,
+  'temper-below-last': () => 'Temper again 20 °C below the last temper, to take the stress of the press out before the last passes.',
+  'hard-mill-light': () => 'Look for scale and soft skin first. Small side cuts of 0.02 to 0.05 mm, dry with air, both mates in the same pass, a new tool for the last one.',
+  'hollow-side-down': () => 'Hollow side down, shims under the hollow so that the magnet does not pull the bow out; light passes until clean, turn, both mates to one thickness.',
+  'edges-as-pack': () => 'Clean and check the chuck. Both mates as a pack against an angle, hollow edge down, shims under it; first edge of both in the same passes. The last 0.02 mm with a fresh fine dress, then spark-out.',
+  'sit-down-before-second': () => 'Before the second edge loosen the pack, so that each bar sits down on the chuck by itself; block both in, then grind both in the same passes.',
+  'wipe-then-cool': () => 'Demagnetise, wipe, let them come to the temperature of the room, and only then read.',
+  'stone-edges': () => 'Break the edges by 0.2 to 0.3 mm with a stone, wipe, light oil.',
+  'read-at-plate': (facts, w) => `To the plate: two rows of five stations on each bar, mates at the same stations. ${w.text(facts.use)} asks for ${w.micrometres(facts.limitUm)}.`.replace(/\. ([a-z])/, (_all, first: string) => `. ${first.toUpperCase()}`),
+}
+
+const quench = ({ quench: how }: Facts): string | null => (typeof how === 'string' && Object.hasOwn(quenches, how) ? quenches[how]! : null)
