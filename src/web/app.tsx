@@ -6,9 +6,11 @@ import { type Place, type Route, useRoute } from '#web/router.ts'
 import { SetupScreen } from '#web/setup/setup-screen.tsx'
 import { Header } from '#web/shell/header.tsx'
 import { NewVersion } from '#web/shell/new-version.tsx'
+import { Stranger } from '#web/shell/stranger.tsx'
 import { refresh, useShop } from '#web/shop-store.ts'
 
 const InspectScreen = lazy(async () => ({ default: (await import('#web/inspect/inspect-screen.tsx')).InspectScreen }))
+const EnrolScreen = lazy(async () => ({ default: (await import('#web/shop/access/enrol-screen.tsx')).EnrolScreen }))
 const RackScreen = lazy(async () => ({ default: (await import('#web/rack/rack-screen.tsx')).RackScreen }))
 const ShopScreen = lazy(async () => ({ default: (await import('#web/shop/shop-screen.tsx')).ShopScreen }))
 
@@ -26,6 +28,7 @@ export function App() {
       <Header place={route.place} />
       <main className="shell-main" ref={main} tabIndex={-1} aria-label={route.place ? titles[route.place] : 'Not found'}>
         <NewVersion />
+        <Stranger />
         <Suspense fallback={<output className="page">Opening</output>}><Screen route={route} /></Suspense>
       </main>
       <UndoBar />
@@ -36,6 +39,7 @@ export function App() {
 
 function Screen({ route }: { readonly route: Route }) {
   const { shop, server } = useShop()
+  if ((route.place === 'shop' && route.rest[0] === 'enrol') || (shop === null && server === 'stranger')) return <EnrolScreen />
   if (shop === null) return <NothingYet server={server} />
   switch (route.place) {
     case 'setup': return <SetupScreen shop={shop} rest={route.rest} />

@@ -7,10 +7,12 @@ import '#web/styles/shell.css'
 import '#web/styles/parts.css'
 import '#web/styles/desk.css'
 import '#web/styles/print.css'
+import { watchStanding } from '#web/access.ts'
 import { App } from '#web/app.tsx'
 import { keepApp } from '#web/keep/offline.ts'
 import { openShop } from '#web/shop-store.ts'
 
 createRoot(document.getElementById('app')!).render(<StrictMode><App /></StrictMode>)
+watchStanding()
 void openShop()
 void keepApp()

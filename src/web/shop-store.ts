@@ -9,9 +9,9 @@ import { snapshotWith } from '#web/keep/snapshot-with.ts'
 
 /** The shop as this device knows it, with all that was done here already in it. */
 export type ShopState = {
-  /** Null: nothing was ever heard of this shop, `server` says why. */
+  /** Null: nothing was ever heard of this shop, `server` says why: `stranger` where it does not let this device in. */
   readonly shop: ShopSnapshot | null
-  readonly server: 'asking' | 'here' | 'away' | { readonly fault: string }
+  readonly server: 'asking' | 'here' | 'away' | 'stranger' | { readonly fault: string }
   readonly outbox: OutboxState
 }
 
@@ -72,9 +72,9 @@ export async function refresh(): Promise<void> {
     setTold(snapshot)
   } catch (error) {
     if (mine !== asked) return
-    server = error instanceof Fault ? { fault: error.id } : 'away'
+    server = error instanceof Fault ? { fault: error.id } : cameOf(error) ?? 'away'
     show()
-    if (!(error instanceof Fault || error instanceof Away)) throw error
+    if (!(error instanceof Fault || cameOf(error))) throw error
   }
 }
 
@@ -97,9 +97,19 @@ async function send({ door, body }: Entry): Promise<Sent> {
     otherTabs.postMessage('taken')
     return { came: 'taken' }
   } catch (error) {
+    const came = cameOf(error)
+    if (came) return { came }
     if (error instanceof Refusal) return { came: 'refused', code: error.code, facts: error.facts }
     if (error instanceof Fault) return { came: 'fault', id: error.id }
-    if (error instanceof Away) return { came: 'away' }
     throw error
   }
+}
+
+/** Refusals on the way to the shop, not of what was sent: it is to be sent again when the way is free. */
+const onTheWay: readonly string[] = ['too-many-tries', 'unknown-host', 'foreign-origin', 'forwarded-unexpected', 'https-needed']
+
+function cameOf(error: unknown): 'away' | 'stranger' | null {
+  if (error instanceof Away) return 'away'
+  if (!(error instanceof Refusal)) return null
+  return error.code === 'device-not-enrolled' ? 'stranger' : onTheWay.includes(error.code) ? 'away' : null
 }

@@ -22,7 +22,7 @@ addEventListener('message', (event) => {
 
 addEventListener('fetch', (event) => {
   const url = new URL(event.request.url)
-  if (event.request.method !== 'GET' || url.origin !== location.origin || url.pathname.startsWith('/api/')) return
+  if (event.request.method !== 'GET' || url.origin !== location.origin || /^\/(api|trust)(\/|$)/.test(url.pathname)) return
   const key = event.request.mode === 'navigate' ? '/' : url.pathname
   if (known.has(key)) event.respondWith(caches.open(CACHE).then(async (cache) => (await cache.match(key)) ?? fetch(event.request)))
 })

@@ -29,4 +29,6 @@ export type Sent =
   | { readonly came: 'taken' }
   | { readonly came: 'refused'; readonly code: string; readonly facts: Facts }
   | { readonly came: 'away' }
+  /** This device is not enrolled, or not any more. */
+  | { readonly came: 'stranger' }
   | { readonly came: 'fault'; readonly id: string }

@@ -16,8 +16,8 @@ export type OutboxState = {
   /** Not yet in the shop, oldest first. */
   readonly waiting: readonly Waiting[]
   readonly aside: readonly Aside[]
-  /** What keeps the oldest from being sent: the server is away, or its fault. */
-  readonly trouble: 'away' | { readonly fault: string } | null
+  /** What keeps the oldest from being sent: the server is away, it does not know this device, or its fault. */
+  readonly trouble: 'away' | 'stranger' | { readonly fault: string } | null
   /** This browser could not write down an entry: it is only in memory. */
   readonly unkept: boolean
 }
@@ -83,7 +83,7 @@ export function outboxOf({ box, send, taken, after }: Ports): Outbox {
         // What was sent may have arrived even if no answer comes: nothing takes its place from here on.
         patch(oldest.key, { open: false })
         const sent = await send(oldest.entry)
-        if (sent.came === 'away') return tryLater('away')
+        if (sent.came === 'away' || sent.came === 'stranger') return tryLater(sent.came)
         if (sent.came === 'fault') return tryLater({ fault: sent.id })
         await (sent.came === 'taken' ? settle(oldest) : setAside(oldest, sent))
         pauseMs = firstPauseMs

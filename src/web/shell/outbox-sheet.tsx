@@ -1,4 +1,5 @@
 import { sayRefusal } from '#words/say-refusal.ts'
+import { isPlainHttp } from '#web/access.ts'
 import { openClashes } from '#web/keep/open-clashes.ts'
 import { Sheet } from '#web/parts/sheet.tsx'
 import { ClashChoice } from '#web/shell/clash-choice.tsx'
@@ -11,6 +12,13 @@ export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
   const { shop, server, outbox: { waiting, aside, trouble, unkept } } = useShop(), units = useUnits()
   return (
     <Sheet title="Saved" onClose={onClose}>
+      {isPlainHttp ? (
+        <section className="boxed">
+          <h3>Plain http</h3>
+          <p>This device reaches the shop by plain http: it works only while the shop answers, cannot keep Twinrest like an app, and reads no gauge by cable. Others on the network could read along. What you do here is kept on the device until the shop has it, but this page does not open again while the shop is away.</p>
+          <p><a href="/trust">How https comes to this shop</a></p>
+        </section>
+      ) : null}
       {unkept ? <p className="status--danger">This browser keeps nothing on the device (a private window, or a full disk). What waits below is lost if this page is closed.</p> : null}
       {aside.map((one) => (
         <section key={one.seq} className="boxed">
@@ -30,6 +38,7 @@ export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
         </section>
       ) : (
         <p>{server === 'here' ? 'Everything done here is in the shop.'
+          : server === 'stranger' ? 'The shop does not let this device in. What you do here is kept on it, and sent once it is enrolled.'
           : 'Everything done here is in the shop. Its server does not answer just now; go on working, what you do is kept on this device.'}</p>
       )}
     </Sheet>
@@ -38,6 +47,7 @@ export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
 
 function sayTrouble(trouble: ReturnType<typeof outbox.now>['trouble']): string {
   if (trouble === null) return 'Being sent.'
+  if (trouble === 'stranger') return 'The shop does not let this device in. Nothing is lost: it is sent as soon as the device is enrolled.'
   if (trouble === 'away') return 'The shop’s server does not answer. It is tried again by itself; nothing is lost meanwhile.'
   return `The shop’s server failed (${trouble.fault} in its log). It is tried again by itself; nothing is lost meanwhile.`
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { isPlainHttp } from '#web/access.ts'
 import { openClashes } from '#web/keep/open-clashes.ts'
 import { OutboxSheet } from '#web/shell/outbox-sheet.tsx'
 import { type ShopState, useShop } from '#web/shop-store.ts'
@@ -10,8 +11,8 @@ export function SavedState() {
   const { aside, unkept } = state.outbox
   return (
     <>
-      <button type="button" className={aside.length + clashes > 0 || unkept ? 'saved--trouble' : undefined} onClick={() => setOpen(true)}>
-        {sayState(state, clashes)}
+      <button type="button" className={aside.length + clashes > 0 || unkept || state.server === 'stranger' ? 'saved--trouble' : undefined} onClick={() => setOpen(true)}>
+        {sayState(state, clashes)}{isPlainHttp ? <span className="plain-http"> · plain http</span> : null}
       </button>
       <output className="unseen">{sayState(state, clashes)}</output>
       {open ? <OutboxSheet onClose={() => setOpen(false)} /> : null}
@@ -20,6 +21,7 @@ export function SavedState() {
 }
 
 function sayState({ server, outbox: { waiting, aside, unkept } }: ShopState, clashes: number): string {
+  if (server === 'stranger') return 'Not enrolled'
   if (aside.length > 0) return `${aside.length} not taken`
   if (clashes > 0) return clashes === 1 ? '1 clash' : `${clashes} clashes`
   if (waiting.length > 0) return unkept ? 'Not saved here' : 'Saved here'

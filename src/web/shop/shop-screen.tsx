@@ -2,6 +2,8 @@ import { lazy } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Link } from '#web/parts/link.tsx'
 import { AskPerson } from '#web/shell/ask-person.tsx'
+import { Devices } from '#web/shop/access/devices.tsx'
+import { Owner } from '#web/shop/access/owner.tsx'
 import { DeviceSettings } from '#web/shop/device-settings.tsx'
 import { InstrumentList } from '#web/shop/instruments/instrument-list.tsx'
 import { LimitSettings } from '#web/shop/limit-settings.tsx'
@@ -9,6 +11,7 @@ import { ShopName } from '#web/shop/shop-name.tsx'
 import { UnitSettings } from '#web/shop/unit-settings.tsx'
 import { ViseForm } from '#web/shop/vise-form.tsx'
 import { ViseList } from '#web/shop/vise-list.tsx'
+import '#web/styles/access.css'
 import '#web/styles/shop.css'
 
 const InstrumentForm = lazy(async () => ({ default: (await import('#web/shop/instruments/instrument-form.tsx')).InstrumentForm }))
@@ -37,6 +40,8 @@ function Settings({ shop }: { readonly shop: ShopSnapshot }) {
         <UnitSettings shop={shop} />
         <DeviceSettings />
         <LimitSettings limitsUm={shop.shop.limitsUm} />
+        <Devices />
+        <Owner />
         <section>
           <h2>The shop itself</h2>
           <ShopName name={shop.shop.name} paper={shop.shop.paper} />
