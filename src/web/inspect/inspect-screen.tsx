@@ -1,6 +1,9 @@
 import { lazy } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { CheckScreen } from '#web/inspect/check/check-screen.tsx'
+import { DoneScreen } from '#web/inspect/done/done-screen.tsx'
 import { Landing } from '#web/inspect/landing/landing.tsx'
+import '#web/styles/rack.css'
 import '#web/styles/inspect.css'
 
 const QuickScreen = lazy(async () => ({ default: (await import('#web/inspect/quick/quick-screen.tsx')).QuickScreen }))
@@ -10,6 +13,8 @@ type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 /** What the readings prove: half-done checks first, then what was proved, and ways to begin. */
 export function InspectScreen({ shop, rest: [step, id] }: Props) {
   switch (step) {
+    case 'check': return <CheckScreen shop={shop} id={id ?? ''} />
+    case 'done': return <DoneScreen shop={shop} id={id ?? ''} />
     case 'quick': return <QuickScreen shop={shop} id={id} />
     default: return <Landing shop={shop} />
   }

@@ -1,0 +1,40 @@
+import type { Checked } from '#engine/inspect/checked.ts'
+import { judgedOf } from '#web/inspect/verdict/judged.ts'
+import { finestProved, sayUm, sayUses, sayWayRound } from '#web/inspect/verdict/say-verdict.ts'
+import { useUnits } from '#web/units.ts'
+
+/** The one figure that counts: to how much the bars are proved, and what that makes them good for. */
+export function AnswerHead({ answer, bars }: { readonly answer: Checked | null; readonly bars: number }) {
+  return <section className="setup-answer" aria-label="Answer">{answer === null ? <NothingYet bars={bars} /> : answer.method === 'rock' ? <Rock answer={answer} /> : <Proved answer={answer} />}</section>
+}
+
+function NothingYet({ bars }: { readonly bars: number }) {
+  return bars === 0
+    ? <><h1>Which bars?</h1><p className="setup-because">Pick them from the rack. What is typed is kept at each key; anybody can go on with it on another device.</p></>
+    : <><h1>Set the zero, then read from the marked end</h1><p className="setup-because">Enter moves on. A gauge that types like a keyboard works as it is.</p></>
+}
+
+function Proved({ answer }: { readonly answer: Checked }) {
+  const units = useUnits(), judged = judgedOf(answer), { uses, provedToUm, foundUm } = judged, finest = finestProved(judged), way = sayWayRound(answer, units)
+  return (
+    <>
+      {provedToUm === null
+        ? <h1 className="big-line"><strong className="big">{sayUm(foundUm, units)}</strong> µm read, nothing proved</h1>
+        : <h1 className="big-line"><strong className="big">{sayUm(provedToUm, units, { up: true })}</strong> µm proved to</h1>}
+      {finest === null ? null : <p className="setup-stand">Good for {finest}</p>}
+      {uses.length > 0 ? <p className="setup-because">{sayUses(uses)}</p> : foundUm === null ? <p className="setup-because">Two whole stations at least tell a shape.</p> : null}
+      {way === null ? null : <p className="setup-because">{way}</p>}
+      <output className="unseen">{provedToUm === null ? '' : `Proved to ${sayUm(provedToUm, units, { up: true })} µm`}</output>
+    </>
+  )
+}
+
+function Rock({ answer: { bars } }: { readonly answer: Checked }) {
+  const tried = bars.filter(({ look }) => look !== null && look.rock !== 'not tried'), rocking = tried.filter(({ look }) => look?.rock === 'rocks')
+  return (
+    <>
+      <h1 className="big-line">{rocking.length > 0 ? `${rocking.length === 1 && tried.length === 1 ? 'It rocks' : `${rocking.length} of ${tried.length} rock`}` : tried.length === 0 ? 'Not tried yet' : tried.length === 1 ? 'It lies still' : 'All lie still'}</h1>
+      <p className="setup-because">Tells whether a bar lies still, not how high it is.</p>
+    </>
+  )
+}
