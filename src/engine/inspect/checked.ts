@@ -11,6 +11,7 @@ import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts
 import { sumOfTurnOver } from '#engine/inspect/turn-over-sum.ts'
 import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { type UseLimits, usesProved, type UseVerdict } from '#engine/inspect/uses-proved.ts'
+import { worstUses } from '#engine/inspect/worst-uses.ts'
 import { commonGuardFactor } from '#engine/inspect/verdict.ts'
 
 /** What a check says about one bar. */
@@ -96,12 +97,12 @@ function shapesWith(check: CheckedQuestion, bars: readonly BarReadings[], limits
 
 function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, readings: BarReadings | null, lengthMm: number | null, limits: UseLimits): CheckedBar {
   const own = check.readings.filter(({ bar }) => bar === id), turnOver = check.method === 'turn-over' ? turnOverFrom(check, id, lengthMm) : null
-  const uUm = shape?.uncertainty ? shape.uncertainty.parallelism.u * (turnOver ? turnOverGrows : 1) : null
+  const uUm = shape?.uncertainty ? shape.uncertainty.parallelism.u * turnOverGrows(check.method) : null
   const valueUm = check.method === 'turn-over' ? turnOver?.parallelismUm ?? null : shape?.parallelismUm ?? null
   return {
     id, readings, turnOver,
     heightMm: check.method === 'turn-over' ? turnOver?.heightAtMiddleMm ?? null : meanHeightMm(own),
-    uHeightUm: shape?.uncertainty?.height.u ?? null,
+    uHeightUm: shape?.uncertainty ? shape.uncertainty.height.u * turnOverGrows(check.method) : null,
     shape: check.method === 'turn-over' ? null : shape,
     uUm, provedToUm: valueUm === null || uUm === null ? null : valueUm + commonGuardFactor * uUm,
     uses: valueUm === null || uUm === null ? [] : usesProved(valueUm, uUm, limits),
@@ -109,13 +110,5 @@ function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, re
   }
 }
 
-const order = { 'proved': 0, 'not-proved': 1, 'out': 2 } as const
-
-/** Use by use the worst verdict of several; none where one of them was not judged. */
-function worstUses(judged: readonly (readonly UseVerdict[])[]): readonly UseVerdict[] {
-  if (judged.some((uses) => uses.length === 0)) return []
-  return judged[0]!.map((first) => judged.map((uses) => uses.find(({ use }) => use === first.use)!).reduce((worst, one) =>
-    order[one.verdict] > order[worst.verdict] || (one.verdict === worst.verdict && one.pConform < worst.pConform) ? one : worst))
-}
-
-const useLimits = ({ drilling, milling, fineMilling, grinding }: ShopFields['limitsUm']): UseLimits => ({ drilling, milling, 'fine milling': fineMilling, grinding })
+/** The shop's limits by use. */
+export const useLimits = ({ drilling, milling, fineMilling, grinding }: ShopFields['limitsUm']): UseLimits => ({ drilling, milling, 'fine milling': fineMilling, grinding })

@@ -1,9 +1,9 @@
 import type { Check } from '#model/check.ts'
 import type { ShopFields } from '#model/shop-record.ts'
 import { type Use, uses } from '#model/wishes.ts'
-import { barReadingsOf } from '#engine/inspect/check-readings.ts'
-import { checkUncertainty } from '#engine/inspect/check-uncertainty.ts'
-import { repeatabilityOf, stationValuesOf } from '#engine/inspect/shape.ts'
+import { barUncertainty } from '#engine/inspect/bar-uncertainty.ts'
+import { barReadingsOf, zeroMmOf } from '#engine/inspect/check-readings.ts'
+import { stationValuesOf } from '#engine/inspect/shape.ts'
 import { turnOverFrom } from '#engine/inspect/turn-over-from.ts'
 import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { usesProved } from '#engine/inspect/uses-proved.ts'
@@ -52,11 +52,8 @@ function parallelismOf(check: Check, bar: string, lengthMm: number): Parallelism
   if (!readings) return null
   const turned = check.method === 'turn-over' ? turnOverFrom(check, bar, lengthMm) : null
   if (check.method === 'turn-over' && (turned === null || turned.parallelismUm === null)) return null
-  const { stationsMm, lines } = stationValuesOf(readings), values = lines.flat(), scatter = repeatabilityOf(readings.lines)
-  const uUm = check.took === null ? null : checkUncertainty(check.took.readWith, {
-    heightMm: 0, repeatabilityUm: scatter.sdUm, repeatabilityDof: scatter.dof, readings: values.length,
-    perPlace: Math.min(...readings.lines.flat().map((repeats) => repeats.length)), driftUm: check.closing?.um ?? null,
-  }).parallelism.u * (turned ? turnOverGrows : 1)
+  const { stationsMm, lines } = stationValuesOf(readings), values = lines.flat(), uncertainty = barUncertainty(check, bar, lengthMm, zeroMmOf(check))
+  const uUm = uncertainty && uncertainty.parallelism.u * turnOverGrows(check.method)
   return { stationsMm, valueUm: turned?.parallelismUm ?? Math.max(...values) - Math.min(...values), uUm }
 }
 

@@ -1,7 +1,7 @@
-import { checkUncertainty } from '#engine/inspect/check-uncertainty.ts'
-import { barReadingsOf, meanHeightMm, zeroMmOf } from '#engine/inspect/check-readings.ts'
-import { repeatabilityOf } from '#engine/inspect/shape.ts'
+import { barUncertainty } from '#engine/inspect/bar-uncertainty.ts'
+import { meanHeightMm, zeroMmOf } from '#engine/inspect/check-readings.ts'
 import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts'
+import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { meanOf } from '#engine/numeric/total.ts'
 import { byTime } from '#engine/rack/trust-from.ts'
 import type { HeightDeparture, Standing } from '#model/bar.ts'
@@ -59,12 +59,7 @@ function departures(readings: readonly Reading[], heightMm: number): readonly He
 const turnedDepartures = ({ stationsMm, heightsUm }: TurnedOver, aboveZeroMm: number): readonly HeightDeparture[] =>
   (heightsUm ?? []).map((um, i) => [stationsMm[i]!, um - aboveZeroMm * 1000])
 
-/** With the scatter of this bar's own repeats, so that it is the same whatever else lay on the plate. */
 function heightUUm(check: Check, bar: string, lengthMm: number | null, heightMm: number): number | null {
-  if (!check.took) return null
-  const own = check.readings.filter((reading) => reading.bar === bar), lines = barReadingsOf(check, bar, lengthMm)?.lines
-  const scatter = repeatabilityOf(lines ?? [])
-  return checkUncertainty(check.took.readWith, {
-    heightMm, repeatabilityUm: scatter.sdUm, repeatabilityDof: scatter.dof, readings: own.length, perPlace: 1, driftUm: check.closing?.um ?? null,
-  }).height.u
+  const uncertainty = barUncertainty(check, bar, lengthMm, heightMm)
+  return uncertainty && uncertainty.height.u * turnOverGrows(check.method)
 }
