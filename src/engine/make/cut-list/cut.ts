@@ -1,0 +1,161 @@
+import { drawUnit, generatorFrom } from '#engine/numeric/generator.ts'
+import { checkPlan } from '#engine/make/cut-list/check-plan.ts'
+import { costStep, type CutProblem, type Plan } from '#engine/make/cut-list/cut-problem.ts'
+import { dive } from '#engine/make/cut-list/dive.ts'
+import { fillUp } from '#engine/make/cut-list/fill-up.ts'
+import { generatePatterns } from '#engine/make/cut-list/generate-patterns.ts'
+import { Master } from '#engine/make/cut-list/master.ts'
+import { planOf, programmeOf } from '#engine/make/cut-list/pattern-programme.ts'
+import { boundFrom, type Worths, worthsOf } from '#engine/make/cut-list/safe-bound.ts'
+import { tightPatterns } from '#engine/make/cut-list/tight-patterns.ts'
+import type { Solve } from '#engine/make/solver.ts'
+
+/** What is known so far: the best plan, null where none was found, and less than which none can cost; Infinity: there is none. */
+export type CutState = { readonly plan: Plan | null; readonly bound: number }
+
+/** What pure code is not given: a clock in seconds, and a solver. */
+export type CutTools = { readonly now: () => number; readonly solve: Solve }
+
+/**
+ * The least cost of stock for all pieces. Gives what is known every now and then; who does not ask for more has stopped it.
+ *
+ * The plan is filled up first, then taken out of the linear programme of all patterns again and again; the bound follows from its duals in
+ * whole numbers. Where both do not meet, the patterns that a cheaper plan could have at all are listed, and the solver finds such a plan out of
+ * them or finds that there is none. Every plan is checked piece by piece.
+ *
+ * @source CUT-PATTERNS
+ */
+export function* cut(problem: CutProblem, secondsMost: number, tools: CutTools): Generator<CutState, CutState> {
+  const search = new CutSearch(problem, secondsMost, tools)
+  search.begin()
+  while (!search.isOver()) {
+    yield search.state
+    search.goOn()
+  }
+  return search.state
+}
+
+/** Patterns listed for the solver; the first time fewer, so that it has an answer soon. */
+const fewPatterns = 3000, manyPatterns = 20_000
+/** Dives between two runs of the solver, and how far they stray. */
+const divesFirst = 3, strayMost = 0.6
+/** Share of the time left that one run of the solver may take. */
+const solverShare = 0.5
+
+class CutSearch {
+  state: CutState
+  readonly #problem: CutProblem
+  readonly #tools: CutTools
+  readonly #until: number
+  readonly #generator = generatorFrom(1)
+  readonly #counts: readonly number[]
+  readonly #isLate: () => boolean
+  #master: Master | null = null
+  #worths: Worths
+  #dives = 0
+  #isExact = false
+  #listed = fewPatterns
+
+  constructor(problem: CutProblem, secondsMost: number, tools: CutTools) {
+    this.#problem = problem
+    this.#tools = tools
+    this.#until = tools.now() + secondsMost
+    this.#isLate = () => tools.now() >= this.#until
+    this.#counts = problem.kinds.map(({ count }) => count)
+    this.#worths = worthsOf(problem, problem.kinds.map(({ size }) => size))
+    this.state = { plan: null, bound: boundFrom(problem, this.#worths) }
+  }
+
+  begin(): void {
+    this.#offer(fillUp(this.#problem, this.#counts, this.#problem.stocks.map(({ most }) => most)))
+  }
+
+  isOver(): boolean {
+    const { plan, bound } = this.state
+    return bound === Infinity || (plan !== null && plan.cost <= bound) || this.#isLate()
+  }
+
+  goOn(): void {
+    if (this.#master === null) this.#open()
+    else if (this.#dives < divesFirst || (this.#listed === 0 && this.#dives < Infinity)) this.#dive()
+    else this.#prove()
+  }
+
+  /** The linear programme over all patterns, and the bound by its duals. */
+  #open(): void {
+    const { kinds, stocks } = this.#problem, master = new Master(this.#problem)
+    this.#master = master
+    for (const { pattern } of this.state.plan?.used ?? []) master.add(pattern)
+    // where every piece may come from every stock, a smaller one may stand in the place of a larger one: the duals then fall with the size, and settle sooner
+    if (stocks.every(({ takes }) => takes === null)) for (let k = 0; k + 1 < kinds.length; k += 1) master.add({ stock: -1, kinds: [k, k + 1], counts: [-1, 1] })
+    generatePatterns(this.#problem, master, this.#counts, false, this.#isLate)
+    this.#bindByDuals()
+  }
+
+  #bindByDuals(): void {
+    const worths = worthsOf(this.#problem, this.#master!.duals), bound = boundFrom(this.#problem, worths)
+    this.#worths = worths
+    this.#bind(bound)
+  }
+
+  #dive(): void {
+    const stray = this.#dives === 0 ? 0 : strayMost * drawUnit(this.#generator)
+    this.#dives += 1
+    this.#offer(dive(this.#problem, this.#master!, this.state.bound, stray, this.#generator, this.#isLate))
+  }
+
+  /** Lists what a cheaper plan could be made of, and has it solved. */
+  #prove(): void {
+    if (!this.#isExact) {
+      this.#isExact = generatePatterns(this.#problem, this.#master!, this.#counts, true, this.#isLate)
+      if (!this.#isExact) return
+      this.#bindByDuals()
+      if (this.isOver()) return
+    }
+    const { plan, bound } = this.state, most = this.#listed
+    this.#listed = most === fewPatterns ? manyPatterns : 0
+    const cheaper = plan === null ? mostCost(this.#problem) : plan.cost - costStep(this.#problem)
+    for (const cost of new Set([cheaper, bound])) {
+      const patterns = tightPatterns(this.#problem, this.#worths, cost, most)
+      if (patterns === null) continue
+      this.#solve(cost, patterns)
+      return
+    }
+  }
+
+  #solve(cost: number, patterns: ReturnType<typeof tightPatterns> & object): void {
+    const left = this.#until - this.#tools.now()
+    const { status, values, bound } = this.#tools.solve(programmeOf(this.#problem, patterns, cost), this.#listed === 0 ? left : left * solverShare)
+    const found = values && planOf(this.#problem, patterns, values)
+    if (found) this.#offer(found)
+    if (status === 'infeasible') this.#bindAbove(cost)
+    else if (status === 'optimal' && found) this.#bind(found.cost)
+    else if (Number.isFinite(bound)) this.#bindAbove(Math.ceil(bound - solverSlack) - 1)
+    // shown in part: the next bound may be proven likewise
+    if (status === 'infeasible' && !this.isOver()) this.#listed = fewPatterns
+    this.#dives = 0
+  }
+
+  #bindAbove(cost: number): void {
+    this.#bind(boundFrom(this.#problem, this.#worths, cost))
+  }
+
+  #bind(bound: number): void {
+    if (bound > this.state.bound) this.state = { ...this.state, bound }
+  }
+
+  #offer(plan: Plan | null): void {
+    if (plan === null || (this.state.plan !== null && plan.cost >= this.state.plan.cost)) return
+    checkPlan(this.#problem, plan)
+    this.state = { ...this.state, plan }
+  }
+}
+
+/** What a bound of the solver may be off by, in units of cost. */
+const solverSlack = 1e-4
+
+/** More than any plan costs. */
+const mostCost = ({ kinds, stocks }: CutProblem): number => {
+  const pieces = kinds.reduce((sum, { count }) => sum + count, 0)
+  return stocks.reduce((sum, { cost, most }) => sum + cost * Math.min(most, pieces), 0)
+}
