@@ -3,9 +3,9 @@ import type { Part } from '#model/part.ts'
 import type { Choice } from '#model/setup.ts'
 import type { Situation } from '#model/situation.ts'
 
-/** What is no choice out of the rack: its caution is asked for by name. The rest is the making of bars. */
+/** What is no choice out of the rack: its caution is asked for by name. The rest is the making of bars and the surface plate. */
 type Elsewhere = 'step jaw' | 'rod' | 'straps' | 'magnetic chuck' | 'sawing' | 'milling bars' | 'rubbing' | 'sharp edges' | 'furnace' | 'quench' | 'untempered'
-  | 'straightening' | 'hard milling' | 'grinding wheel' | 'grinding thin bars' | 'stoning'
+  | 'straightening' | 'hard milling' | 'grinding wheel' | 'grinding thin bars' | 'stoning' | 'at the plate'
 
 /** Which cautions a choice and its cuts call for. Common practice, no source. */
 export function situationsOf(

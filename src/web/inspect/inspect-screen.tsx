@@ -7,14 +7,16 @@ import '#web/styles/rack.css'
 import '#web/styles/inspect.css'
 
 const QuickScreen = lazy(async () => ({ default: (await import('#web/inspect/quick/quick-screen.tsx')).QuickScreen }))
+const CheckSheetPage = lazy(async () => ({ default: (await import('#web/inspect/print/check-sheet-page.tsx')).CheckSheetPage }))
+const CertificatePage = lazy(async () => ({ default: (await import('#web/inspect/print/certificate-page.tsx')).CertificatePage }))
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 
 /** What the readings prove: half-done checks first, then what was proved, and ways to begin. */
-export function InspectScreen({ shop, rest: [step, id] }: Props) {
+export function InspectScreen({ shop, rest: [step, id, print] }: Props) {
   switch (step) {
-    case 'check': return <CheckScreen shop={shop} id={id ?? ''} />
-    case 'done': return <DoneScreen shop={shop} id={id ?? ''} />
+    case 'check': return print === 'sheet' ? <CheckSheetPage shop={shop} draftId={id ?? ''} /> : <CheckScreen shop={shop} id={id ?? ''} />
+    case 'done': return print === 'certificate' ? <CertificatePage shop={shop} checkId={id ?? ''} /> : <DoneScreen shop={shop} id={id ?? ''} />
     case 'quick': return <QuickScreen shop={shop} id={id} />
     default: return <Landing shop={shop} />
   }
