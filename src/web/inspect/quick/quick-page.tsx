@@ -1,7 +1,8 @@
 import { useMemo, useState } from 'react'
+import { attempt } from '#engine/inspect/attempt.ts'
 import { checkFromDraft, readDraft } from '#engine/inspect/read-draft.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
-import { Refusal } from '#model/refusal.ts'
+import type { Finding } from '#model/finding.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { barNamer } from '#web/inspect/bar-names.ts'
@@ -20,20 +21,13 @@ import { writeDeed } from '#web/write.ts'
 export function QuickPage({ shop, draft }: { readonly shop: ShopSnapshot; readonly draft: DraftRecord }) {
   const units = useUnits(), facts = useInspectFacts(shop), { form } = draft, ids = form.bars.map(({ bar }) => bar)
   const read = useMemo(() => readDraft(draft, facts), [draft, facts]), nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), shop, facts, units), [form.bars, shop, facts, units])
-  const [refused, setRefused] = useState<Refusal | null>(null)
+  const [refused, setRefused] = useState<Finding | null>(null)
   const keep = () => {
-    try {
-      const body = checkFromDraft(draft, facts), id = newId()
-      writeDeed({
-        checks: [{ ...body, id }],
-        events: body.looks.filter(({ wiped, stoned, rock, seen }) => wiped && stoned && rock === 'none' && seen.length === 0).map(({ bar }) => ({ bar, kind: 'looked over', undoes: null, note: '' })),
-        edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId: id } }],
-      })
-      go(`/inspect/done/${id}`, { replace: true })
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error
-      setRefused(error)
-    }
+    const [body, said] = attempt(() => checkFromDraft(draft, facts)), id = newId()
+    setRefused(said)
+    if (body === null) return
+    writeDeed({ checks: [{ ...body, id }], edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId: id } }] })
+    go(`/inspect/done/${id}`, { replace: true })
   }
   return (
     <div className="page quick">
