@@ -13,6 +13,7 @@ import { statusWords, trustWords, wayWords, whereWords } from '#words/say-place.
 import { sayGiveUp, sayWindow } from '#words/say-window.ts'
 import { termsFor } from '#words/terms.ts'
 import { capital } from '#words/wording.ts'
+import { plusMinus } from '#words/say-uncertainty.ts'
 
 const alsoShown = 6
 const nearestShown = 4
@@ -48,10 +49,10 @@ function sayer({ vise, question, bars }: SetupAtVise, units: Units, columns: num
   const called = ({ bars: ids, stand }: Pick<Choice, 'bars' | 'stand'>) => (ids.length === 0 ? 'no bars' : stand === 'stack' ? `${names(ids.slice(2))} on ${names(ids.slice(0, 2))}` : names(ids))
   const stands = ({ stand, status, trust, where }: Choice) =>
     [wayWords[stand], ...(statusWords[status] === wayWords[stand] ? [] : [statusWords[status]]), ...(trust === 'trusted' ? [] : [trustWords[trust]]), ...(where === 'slot' ? [] : [whereWords(where, terms)])].join(', ')
-  const numbers = ({ gripMm, stickOutMm, airMm, bedAirMm, matchUm, seatMm, bars: ids }: Choice) => [
+  const numbers = ({ gripMm, stickOutMm, airMm, bedAirMm, matchUm, matchUUm, seatMm, bars: ids }: Choice) => [
     `grip ${length(gripMm)}`, stickOutMm < 0 ? `${length(-stickOutMm)} below the jaws` : `above the jaws ${length(stickOutMm)}`,
     ...(airMm === null ? [] : [`clear of the jaws ${length(airMm)}`]), ...(bedAirMm === null ? [] : [`above the bed ${length(bedAirMm)}`]),
-    ...(ids.length < 2 ? [] : [matchUm === null ? 'match not measured' : `match ${wordNumber(matchUm, units.decimalMark, null, 1)} µm`]), `seat ${length(seatMm)}`,
+    ...(ids.length < 2 ? [] : [matchUm === null ? 'match not measured' : `match ${wordNumber(matchUm, units.decimalMark, null, 1)} µm${matchUUm === undefined ? '' : ` ${plusMinus(matchUUm, units)}`}`]), `seat ${length(seatMm)}`,
   ].join(' · ')
   const paragraph = (text: string) => wrapped(text, columns)
   const item = (text: string) => wrapped(text, columns, '  - ')

@@ -13,6 +13,8 @@ export type Whereabouts = (typeof whereabouts)[number]
 /** Departure from `heightMm` in µm at a station, x in mm from the marked end. */
 export type HeightDeparture = readonly [xMm: number, um: number]
 
+export type KnownHeight = { readonly check: string; readonly uUm: number; readonly uAloneUm: number }
+
 /** A bar as the setup computes with it. Height is the standing size, thickness the flat, length the long one. */
 export type Bar = {
   readonly id: string
@@ -25,6 +27,8 @@ export type Bar = {
   readonly standing: Standing
   readonly thicknessStanding: Standing
   readonly where: Whereabouts
+  /** How well its height is known: by which check, with which standard uncertainty, and what of it a bar of the same check does not share. */
+  readonly known?: KnownHeight
   /** Used by seat and tilt only. */
   readonly heightsUm?: readonly HeightDeparture[]
 }

@@ -84,6 +84,8 @@ export type Choice = {
   /** Least air between drill tips or through cuts and the bed; null where nothing comes out below. */
   readonly bedAirMm: number | null
   readonly matchUm: number | null
+  /** Its standard uncertainty; left out where it is not known of every bar. */
+  readonly matchUUm?: number
   /** The higher of the two, by how much; null where they are equal, unmeasured, or there are not two. */
   readonly higher: { readonly bar: string; readonly byUm: number } | null
   readonly status: PlaceStatus

@@ -92,7 +92,7 @@ describe('what a hand types', () => {
     const { cells } = readDraft(typedIn({ ...form, method: 'micrometer', bars: [barForm('a')], instrumentId: null }, ['25.003', text]), facts)
     expect(cells[1]!.asks).toMatchObject({ code: 'height-unit-slip' })
     expect(cells[1]!.asks!.facts.factor).toBeCloseTo(factor, 9)
-    const known = readDraft(typedIn({ ...form, method: 'micrometer', bars: [barForm('a')], instrumentId: null }, [text]), { ...facts, heights: () => ({ heightMm: 25, standing: 'marked', heightsUm: [], uUm: null, check: 'c', atIso: '' }) })
+    const known = readDraft(typedIn({ ...form, method: 'micrometer', bars: [barForm('a')], instrumentId: null }, [text]), { ...facts, heights: () => ({ heightMm: 25, standing: 'marked', heightsUm: [], uUm: null, uAloneUm: null, check: 'c', atIso: '' }) })
     expect(known.cells[0]!.asks).toMatchObject({ code: 'height-unit-slip' })
   })
 

@@ -41,6 +41,7 @@ export function barFrom(record: BarRecord, checks: readonly Check[], events: rea
     standing: height.standing,
     thicknessStanding: record.thicknessStanding,
     where: whereOf(record, viseId),
+    ...(height.standing === 'marked' || height.uUm === null || height.uAloneUm === null ? {} : { known: { check: height.check, uUm: height.uUm, uAloneUm: height.uAloneUm } }),
     ...(height.heightsUm.length === 0 ? {} : { heightsUm: height.heightsUm }),
   }
 }

@@ -14,8 +14,9 @@ export type Height = {
   readonly standing: Standing
   /** Departures of the readings whose place along the bar is known, in the order of the stations. */
   readonly heightsUm: readonly HeightDeparture[]
-  /** Standard uncertainty of the height; null: not known. */
+  /** Standard uncertainty of the height, and the part of it that a bar read in the same check does not share; null: not known. */
   readonly uUm: number | null
+  readonly uAloneUm: number | null
   /** The check it comes from, and when that was. */
   readonly check: string
   readonly atIso: string
@@ -45,7 +46,7 @@ export function heightFrom(bar: string, checks: readonly Check[], events: readon
     heightMm,
     standing: stated || regroundSince ? 'marked' : 'measured',
     heightsUm: stated ? [] : turned ? turnedDepartures(turned, heightMm - zeroMmOf(latest)) : departures(readings, heightMm),
-    uUm: stated ? null : heightUUm(latest, bar, lengthMm, heightMm),
+    ...(stated ? nothingKnown : heightUncertainty(latest, bar, lengthMm, heightMm)),
     check: latest.id, atIso: latest.atIso,
   }
 }
@@ -59,7 +60,14 @@ function departures(readings: readonly Reading[], heightMm: number): readonly He
 const turnedDepartures = ({ stationsMm, heightsUm }: TurnedOver, aboveZeroMm: number): readonly HeightDeparture[] =>
   (heightsUm ?? []).map((um, i) => [stationsMm[i]!, um - aboveZeroMm * 1000])
 
-function heightUUm(check: Check, bar: string, lengthMm: number | null, heightMm: number): number | null {
-  const uncertainty = barUncertainty(check, bar, lengthMm, heightMm)
-  return uncertainty && uncertainty.height.u * turnOverGrows(check.method)
+const nothingKnown = { uUm: null, uAloneUm: null }
+
+/** Of the mean height; what mates of one check do not share is step, scatter and drift of the mean. */
+function heightUncertainty(check: Check, bar: string, lengthMm: number | null, heightMm: number): Pick<Height, 'uUm' | 'uAloneUm'> {
+  const budget = barUncertainty(check, bar, lengthMm, heightMm)?.height
+  if (!budget) return nothingKnown
+  const alone = budget.contributions.flatMap(({ name, u }) => (ownParts.has(name) ? [u] : []))
+  return { uUm: budget.u * turnOverGrows(check.method), uAloneUm: Math.hypot(...alone) * turnOverGrows(check.method) }
 }
+
+const ownParts: ReadonlySet<string> = new Set(['reading step', 'repeats', 'drift'])

@@ -12,6 +12,7 @@ it('says four numbers in both systems', () => {
 
 it('says what there is none of, and what nobody measured', () => {
   expect(fourNumbers({ gripMm: 7.5, stickOutMm: 5, airMm: null, matchUm: 0, bars: ['a'] }, mm).map(({ own }) => own)).toEqual(['7,5', '5,0', '–', '–'])
+  expect(fourNumbers({ gripMm: 7.5, stickOutMm: 5, airMm: 1, matchUm: 2, matchUUm: 0.41, bars: ['a', 'b'] }, mm)[3]).toMatchObject({ own: '2,0', other: '± 0,9 µm' })
   expect(fourNumbers({ gripMm: 7.5, stickOutMm: 5, airMm: 1, matchUm: null, bars: ['a', 'b'] }, mm)[3]).toMatchObject({ own: '?', name: 'match, not measured' })
 })
 

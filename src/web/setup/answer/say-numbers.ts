@@ -1,17 +1,19 @@
 import { wordLength, wordNumber } from '#model/length.ts'
 import type { Choice } from '#model/setup.ts'
 import type { Units } from '#model/shop-record.ts'
+import { plusMinus } from '#words/say-uncertainty.ts'
 
 /** One of the four numbers: in the person's units, in the other system, and what it is called. */
 export type Number4 = { readonly name: string; readonly own: string; readonly other: string; readonly unit: string }
 
 /** Grip, above the jaws, clear of the jaws, match: `–` for what there is none of. */
-export function fourNumbers({ gripMm, stickOutMm, airMm, matchUm, bars }: Pick<Choice, 'gripMm' | 'stickOutMm' | 'airMm' | 'matchUm' | 'bars'>, units: Units): readonly Number4[] {
+export function fourNumbers({ gripMm, stickOutMm, airMm, matchUm, matchUUm, bars }: Pick<Choice, 'gripMm' | 'stickOutMm' | 'airMm' | 'matchUm' | 'matchUUm' | 'bars'>, units: Units): readonly Number4[] {
   const length = (name: string, mm: number | null): Number4 => ({ name, own: mm === null ? '–' : lengthIn(mm, units), other: mm === null ? '' : inOtherSystem(mm, units), unit: units.length })
   const match = matchUm === null ? '?' : bars.length < 2 ? '–' : wordNumber(matchUm, units.decimalMark, 1)
+  const other = matchUm === null || bars.length < 2 ? '' : matchUUm === undefined ? `${wordNumber(matchUm / 25_400, units.decimalMark, null, 5)} in` : plusMinus(matchUUm, units)
   return [
     length('grip', gripMm), length('above jaws', stickOutMm), length('clear of jaws', airMm),
-    { name: matchUm === null ? 'match, not measured' : 'µm match', own: match, other: matchUm === null || bars.length < 2 ? '' : `${wordNumber(matchUm / 25_400, units.decimalMark, null, 5)} in`, unit: 'µm' },
+    { name: matchUm === null ? 'match, not measured' : 'µm match', own: match, other, unit: 'µm' },
   ]
 }
 

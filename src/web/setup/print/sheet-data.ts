@@ -9,6 +9,7 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { type Terms, termsFor } from '#words/terms.ts'
+import { plusMinus } from '#words/say-uncertainty.ts'
 import { barLabel, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
 import { pointsOf, sayUnfinished } from '#web/setup/answer/say-points.ts'
 import { sayPart } from '#web/setup/saved/say-setup.ts'
@@ -55,11 +56,11 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
   }
 }
 
-function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, bars }: Choice, units: Units): SetupSheetData['numbers'] {
+function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, matchUUm, bars }: Choice, units: Units): SetupSheetData['numbers'] {
   const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(mm, units) }])
   return [
     ...length('Seat height', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
-    ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm` }]),
+    ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm${matchUUm === undefined ? '' : ` ${plusMinus(matchUUm, units)}`}` }]),
   ]
 }
 
