@@ -51,6 +51,10 @@ const words: { readonly [key: string]: Word } = {
   hardening: 'hardening', bought: 'bought ones', cost: 'cost', days: 'days', handPerHour: 'a person\'s hour', perHour: 'machine hour', hoursPerDay: 'hours a day', cutterCost: 'cutter', limitsUm: 'limits of the uses', experience: 'the shop\'s own results', leave: 'stock to leave',
   infeeds: 'infeeds', daysLeft: 'days left', actuals: 'what was done', done: 'steps done', hours: 'hours', values: 'values read', count: 'how many', kerf: 'kerf', sawnFace: 'sawn face', longest: 'longest bar', takesMm: 'what it takes', carbonPercent: 'carbon',
   growthFromPercent: 'least growth', growthToPercent: 'most growth', hrcFrom: 'least hardness', hrcTo: 'most hardness',
+  // making: cutter and machine
+  state: 'state of the steel', group: 'group of the steel', kc11MPa: 'specific force', mc: 'exponent', cutter: 'cutter', teeth: 'teeth', material: 'material', helix: 'helix', machine: 'machine', rough: 'widest roughing pass',
+  springPass: 'spring pass', overrun: 'overrun', stickOut: 'stick-out', speedMPerMin: 'cutting speed', rpm: 'spindle speed', feedPerTooth: 'feed per tooth', leastRpm: 'lowest speed', mostRpm: 'highest speed', speedsRpm: 'speeds', powerKw: 'power', efficiency: 'efficiency',
+  mostFeedMmPerMin: 'fastest feed',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',

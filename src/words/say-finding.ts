@@ -3,6 +3,7 @@ import type { Units } from '#model/shop-record.ts'
 import { becauseWords } from '#words/findings/because.ts'
 import { blockWords } from '#words/findings/block.ts'
 import { choiceWords } from '#words/findings/choice.ts'
+import { cuttingWords } from '#words/findings/cutting.ts'
 import { guiltyWords } from '#words/findings/guilty.ts'
 import { heatWords } from '#words/findings/heat.ts'
 import { inspectWords } from '#words/findings/inspect.ts'
@@ -22,7 +23,7 @@ import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
-  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...seatWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...cuttingWords, ...seatWords,
   ...makingRouteWords, ...makingStepWords, ...makingSizeWords,
 }
 

@@ -15,20 +15,20 @@ export function answerHeat(raw: unknown, { tables, hardness }: HeatBooks): Heat 
   return { ...heat, ignored, sum: sumOf(question, heat) }
 }
 
-function sumOf({ table: { soakMin, temperHold, growthPercent } }: HeatQuestion, { sectionMm, steps, temper, growth, indication }: Heat): readonly Sum[] {
+function sumOf({ hrc, table: { soakMin, temperHold, growthPercent } }: HeatQuestion, { sectionMm, steps, temper, growth, indication }: Heat): readonly Sum[] {
   const atHeat = steps.find(({ step }) => step === 'austenitise')!, hold = steps.find(({ step }) => step === 'temper')
   return [
     ...(soakMin.by === 'section' ? [{ formula: 'soak-by-section', result: { name: 'soakMin', value: atHeat.toMin }, inputs: { minPer25: soakMin.to, sectionMm }, sources: [soakMin.source] }] : []),
-    ...(temper === null ? [] : [temperSum(temper)]),
+    ...(temper === null ? [] : [temperSum(temper, hrc)]),
     ...(hold === undefined ? [] : [{ formula: 'temper-hold', result: { name: 'temperMin', value: hold.toMin }, inputs: { minPer25: temperHold.minPer25Mm, sectionMm, leastMin: temperHold.leastMin }, sources: [temperHold.source] }]),
     ...growth.map(({ size, sizeMm, usualUm, percent }) => ({ formula: 'growth-of-size', result: { name: `${size}GrowthUm`, value: usualUm }, inputs: { sizeMm, percent }, sources: [growthPercent!.source] })),
     ...(indication === null ? [] : [{ formula: 'hardness-converted', result: { name: 'hv', value: indication.hv }, inputs: { hrc: indication.hrc }, sources: [indication.source] }]),
   ]
 }
 
-function temperSum({ atC, fromHrc, toHrc, rows: [low, high] }: NonNullable<Heat['temper']>): Sum {
+function temperSum({ atC, rows: [low, high] }: NonNullable<Heat['temper']>, hrc: number | null): Sum {
   return {
-    formula: low === high ? 'temper-row' : 'temper-between', result: { name: 'temperC', value: atC }, inputs: { hrc: (fromHrc + toHrc) / 2, lowC: low.atC, highC: high.atC },
+    formula: low === high ? 'temper-row' : 'temper-between', result: { name: 'temperC', value: atC }, inputs: { hrc, lowC: low.atC, highC: high.atC },
     sources: [...new Set([low.source, high.source])],
   }
 }
