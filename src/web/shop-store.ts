@@ -98,6 +98,7 @@ async function send({ door, body }: Entry): Promise<Sent> {
     return { came: 'taken' }
   } catch (error) {
     const came = cameOf(error)
+    if (came === 'stranger') { server = came; show() }
     if (came) return { came }
     if (error instanceof Refusal) return { came: 'refused', code: error.code, facts: error.facts }
     if (error instanceof Fault) return { came: 'fault', id: error.id }
