@@ -1,3 +1,4 @@
+import type { BlackBar } from '#model/black-bar.ts'
 import type { GrindingAllowance } from '#model/grinding-allowance.ts'
 import type { Machine } from '#model/machine.ts'
 import type { MakingSteel } from '#model/making-steel.ts'
@@ -49,6 +50,7 @@ export type Making = {
   readonly limitsUm: { readonly [use in Use]: number }
   readonly stockLimits: readonly StockLimit[]
   readonly allowances: readonly GrindingAllowance[]
+  readonly blackBars: readonly BlackBar[]
   readonly times: readonly StepTime[]
   readonly experience: readonly Experience[]
   readonly leave: Leave
@@ -60,4 +62,4 @@ export type Making = {
 }
 
 /** What the books know of it; rows of the shop's own stand before them. */
-export type MakingBooks = Pick<Making, 'steels' | 'stockLimits' | 'allowances'>
+export type MakingBooks = Pick<Making, 'steels' | 'stockLimits' | 'allowances' | 'blackBars'>

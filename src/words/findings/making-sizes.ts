@@ -4,7 +4,8 @@ import type { Say, Wording } from '#words/wording.ts'
 /** What stock, blanks and the sizes read on the way say. */
 export const makingSizeWords: { readonly [code: string]: Say } = {
   'pair-is-one-piece': () => 'In the cut list a pair counts as one piece, cut in two afterwards, so that mates come out of one bar.',
-  'rolled-skin-stays': (facts, w) => `${w.text(facts.stock)}: rolled stock has a skin without carbon, which has to come off all sides before hardening. Work the faces too.`,
+  'rolled-skin-comes-off': (facts, w) => `${w.text(facts.stock)}: rolled stock has a skin without carbon, which comes off all sides before anything else; the faces are milled for it.`,
+  'rolled-not-in-table': (facts, w) => `${w.text(facts.stock)}: no table says how deep the skin of such a section goes. Look for it on a ground spot before hardening.`,
   'stock-short': () => 'The stock named does not reach for all blanks.',
   'not-in-allowances': (facts, w) => `No table says what is usually left on bars ${w.length(facts.lengthMm)} long: only bow, clean-up and skin are counted.`,
   'delivery-not-known': (facts, w) => `${w.text(facts.stock)}: no table says what a delivery of ${w.length(facts.nominalMm)} may be off.`,

@@ -13,7 +13,9 @@ export type BlankQuestion = {
   readonly count: number
   /** Edges are as drawn or rolled on a stock length, sawn on a strip out of a plate. */
   readonly form: 'length' | 'plate'
+  /** Whether faces are milled, and whether they are ground as well on a route that grinds. */
   readonly faces: boolean
+  readonly groundFaces: boolean
   readonly sawnFaceMm: number
   readonly leave: Leave
   readonly allowances: readonly GrindingAllowance[]
@@ -48,7 +50,7 @@ const orderOf = (step: StepKind): number => takers.indexOf(step)
 const isHard = (step: StepKind): boolean => step === 'hard mill the edges' || step === 'grind the faces' || step === 'grind the edges'
 
 function allowancesOf(question: BlankQuestion): readonly Allowance[] {
-  const { route, finished, form, faces, sawnFaceMm, leave, hardening, allowances: table } = question
+  const { route, finished, form, faces, groundFaces, sawnFaceMm, leave, hardening, allowances: table } = question
   if (route === 'bought') return []
   const isCutOnly = route === 'as drawn' || route === 'as delivered', end = isCutOnly ? leave.cutEndMm : leave.endMm
   const ends = [allowance('length', 'sawn face', end, 'square the ends')]
@@ -60,7 +62,7 @@ function allowancesOf(question: BlankQuestion): readonly Allowance[] {
     return [
       ...ends, ...milled, allowance('height', kind, edgeMm, 'rough the edges'),
       ...hardAllowances('height', isGround ? 'grind the edges' : 'hard mill the edges', finished, leave, hardening, table),
-      ...(faces && isGround ? hardAllowances('thickness', 'grind the faces', finished, leave, hardening, table) : []),
+      ...(groundFaces && isGround ? hardAllowances('thickness', 'grind the faces', finished, leave, hardening, table) : []),
     ]
   }
   const finishMm = Math.min(finishPassMm, edgeMm)

@@ -1,3 +1,5 @@
+import type { BarSize } from '#model/bar-size.ts'
+import type { BlackBar } from '#model/black-bar.ts'
 import type { Blank, CutList } from '#model/blank.ts'
 import type { Finding } from '#model/finding.ts'
 import type { Making } from '#model/making.ts'
@@ -35,19 +37,30 @@ const unknownHardening = { quench: 'oil', hrcFrom: 0, hrcTo: 0, growthFromPercen
 function blanksOf({ heightsMm, thicknessMm, lengthMm, each }: Order, route: RouteKind, making: Making, steel: MakingSteel | null): Blanks {
   const saw = making.machines.find(({ kind }) => kind === 'saw'), kerfMm = saw?.kerfMm ?? usualSaw.kerfMm, sawnFaceMm = saw?.sawnFaceMm ?? usualSaw.sawnFaceMm
   const faces = making.faces && !isCutOnly(route), hardening = isHardened(route) ? (steel?.hardening ?? unknownHardening) : null
+  const sizesFrom = (finished: BarSize, form: 'length' | 'plate', black: BlackBar | 'no' | 'unknown') => {
+    const isRolled = black !== 'no', { leave } = making, rolledLeave = typeof black === 'string' ? leave : { ...leave, edgeMm: Math.max(leave.edgeMm, black.edgeMm), faceMm: Math.max(leave.faceMm, black.faceMm) }
+    const blank = blankOf({ route, finished, count: each, form, faces: faces || isRolled, groundFaces: faces, sawnFaceMm, leave: rolledLeave, hardening, allowances: making.allowances })
+    return steel === null ? { ...blank, hardened: null } : blank
+  }
   const wanted = heightsMm.map((heightMm): Wanted => {
-    const blank = (form: 'length' | 'plate') => blankOf({ route, finished: { heightMm, thicknessMm, lengthMm }, count: each, form, faces, sawnFaceMm, leave: making.leave, hardening, allowances: making.allowances })
-    return { fromLength: blank('length'), fromPlate: blank('plate') }
+    const known = new Map<string, Blank>()
+    const blankFrom: Wanted['blankFrom'] = (stock, form) => {
+      const black = stock === null || stock.condition !== 'rolled' ? 'no' : (blackBarFor(stock, making.blackBars) ?? 'unknown'), key = JSON.stringify([form, black])
+      const blank = known.get(key) ?? sizesFrom({ heightMm, thicknessMm, lengthMm }, form, black)
+      known.set(key, blank)
+      return blank
+    }
+    return { heightMm, count: each, blankFrom }
   })
   const mayBe = ({ condition, steel: name }: Making['lengths'][number]) => conditionsFor[route].includes(condition) && (steel === null || name === steel.name)
-  const lengths = making.lengths.filter(mayBe), cuts = cutListOf({ wanted, lengths, plates: making.plates.filter(mayBe), kerfMm, faces, isCutOnly: isCutOnly(route) })
-  const fromLengths = new Map(cuts.takings.filter(({ form }) => form === 'length').map(({ heightMm }) => [heightMm, cuts.takings.reduce((sum, one) => (one.form === 'length' && one.heightMm === heightMm ? sum + one.count : sum), 0)]))
-  const blanks = wanted.flatMap(({ fromLength, fromPlate }) => {
-    const count = isCutOnly(route) ? each : (fromLengths.get(fromLength.heightMm) ?? 0)
-    return [{ ...fromLength, count }, { ...fromPlate, count: each - count }].filter((blank) => blank.count > 0).map((blank) => (steel === null ? { ...blank, hardened: null } : blank))
-  })
-  return { blanks, cuts, steel, findings: [...findingsOf(route, lengths, cuts, making), ...(route === 'ground' && rowFor(making.allowances, lengthMm) === undefined ? [{ code: 'not-in-allowances', facts: { lengthMm } }] : [])] }
+  const lengths = making.lengths.filter(mayBe), { cuts, blanks } = cutListOf({ wanted, lengths, plates: making.plates.filter(mayBe), kerfMm, faces, isCutOnly: isCutOnly(route) })
+  const unlisted = [...making.lengths, ...making.plates].filter((stock) => stock.condition === 'rolled' && cuts.takings.some(({ stockId }) => stockId === stock.id) && blackBarFor(stock, making.blackBars) === undefined)
+  return { blanks, cuts, steel, findings: [...findingsOf(route, lengths, cuts, making), ...(unlisted.length > 0 ? [{ code: 'rolled-not-in-table', facts: { stock: unlisted.map(({ id }) => id) } }] : []), ...(route === 'ground' && rowFor(making.allowances, lengthMm) === undefined ? [{ code: 'not-in-allowances', facts: { lengthMm } }] : [])] }
 }
+
+/** The row for a rolled flat; undefined where no table has its section. */
+const blackBarFor = ({ widthMm, thicknessMm }: Making['lengths'][number], blackBars: readonly BlackBar[]): BlackBar | undefined =>
+  blackBars.find((row) => thicknessMm > row.overThicknessMm && thicknessMm <= row.toThicknessMm && widthMm > row.overWidthMm && widthMm <= row.toWidthMm)
 
 /** What the delivered sizes of stock lengths say: the height as drawn may be so far off, and mates must come from one. */
 function findingsOf(route: RouteKind, lengths: Making['lengths'], { takings }: CutList, { steels, stockLimits }: Making): readonly Finding[] {

@@ -27,8 +27,8 @@ export function isThickEnough({ sawn }: Blank, faces: boolean, thicknessMm: numb
   return faces ? overMm >= -touchMm && overMm <= mostMilledAwayMm : Math.abs(overMm) <= thicknessAsItComesMm + touchMm
 }
 
-/** Whether a stock length has the width for a blank: the very height where it is only cut, a little more where edges are milled. */
-export function isWideEnough({ sawn, heightMm }: Blank, isCutOnly: boolean, { widthMm }: Pick<StockLengthFields, 'widthMm'>): boolean {
+/** Whether a stock length has the width for a blank as it is: the very height where it is only cut, a little more where edges are milled. */
+export function isOfWidth({ sawn, heightMm }: Blank, isCutOnly: boolean, { widthMm }: Pick<StockLengthFields, 'widthMm'>): boolean {
   const overMm = widthMm - sawn.heightMm
   return isCutOnly ? Math.abs(widthMm - heightMm) <= touchMm : overMm >= -touchMm && overMm <= mostMilledAwayMm + touchMm
 }

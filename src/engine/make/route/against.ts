@@ -73,7 +73,7 @@ export function drawbacks({ kind, order, making, expected, cuts, cost }: Conside
     ...(isHardened(kind) && !making.faces ? [{ code: 'faces-only-straightened', facts: {} }] : []),
     ...(kind === 'bought' && (making.bought?.matchUm ?? null) === null ? [{ code: 'no-certificate', facts: {} }] : []),
     ...(expected.checks > 0 && expected.match.countOn.standing !== 'shop' && kind !== 'bought' ? [{ code: 'few-own-checks', facts: { checks: expected.checks } }] : []),
-    ...(cuts?.findings.filter(({ code }) => code === 'rolled-skin-stays') ?? []),
+    ...(cuts?.findings.filter(({ code }) => code === 'rolled-skin-comes-off') ?? []),
     ...(cost.unpriced.length > 0 ? [{ code: 'not-priced', facts: { what: cost.unpriced } }] : []),
   ]
 }

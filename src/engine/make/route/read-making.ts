@@ -28,7 +28,7 @@ export function readMaking(raw: RawObject, books: MakingBooks): Making {
     handPerHour: raw.numberOr('handPerHour', null, mostMoney), hoursPerDay: raw.numberOr('hoursPerDay', usualHoursPerDay, 24),
     hardening: raw.objectOr('hardening', readOutside, null), bought: raw.objectOr('bought', readBought, null), cutterCost: raw.numberOr('cutterCost', null, mostMoney),
     limitsUm: raw.objectOr('limitsUm', readLimits, null) ?? usualLimits(), stockLimits: [...raw.listOrEmpty('stockLimits', readStockLimit, mostRows), ...books.stockLimits],
-    allowances: [...raw.listOrEmpty('allowances', readAllowance, mostRows), ...books.allowances],
+    allowances: [...raw.listOrEmpty('allowances', readAllowance, mostRows), ...books.allowances], blackBars: books.blackBars,
     times: withUsual(raw.listOrEmpty('times', readTime, mostRows)), experience: raw.listOrEmpty('experience', readExperience, mostRows),
     leave: raw.objectOr('leave', readLeave, usualLeave), infeeds: raw.objectOr('infeeds', readInfeeds, usualInfeeds),
     faces: raw.yesNoOr('faces', false), daysLeft: raw.numberOr('daysLeft', null, 1e5),

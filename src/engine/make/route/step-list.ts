@@ -7,9 +7,9 @@ const start: readonly StepKind[] = ['check the delivery', 'saw', 'square the end
 const softEdges: readonly StepKind[] = ['rough the edges', 'let lie', 'finish the edges', 'spring pass', 'deburr and mark']
 const hardening: readonly StepKind[] = ['rough the edges', 'deburr and mark', 'clean for the furnace', 'harden', 'temper', 'read after hardening', 'straighten', 'temper again']
 
-/** The steps of a route in the order of work. Common practice, no source. */
-export function stepsOf(route: RouteKind, faces: boolean): readonly StepKind[] {
-  const milled: readonly StepKind[] = faces ? ['mill the faces'] : []
+/** The steps of a route in the order of work, faces milled or not, and ground or not where the route grinds. Common practice, no source. */
+export function stepsOf(route: RouteKind, milledFaces: boolean, groundFaces: boolean): readonly StepKind[] {
+  const milled: readonly StepKind[] = milledFaces ? ['mill the faces'] : []
   switch (route) {
     case 'bought': return ['order', 'check the delivery', 'inspect']
     case 'as drawn':
@@ -18,7 +18,7 @@ export function stepsOf(route: RouteKind, faces: boolean): readonly StepKind[] {
     case 'milled prehardened': return [...start, ...milled, ...softEdges, ...end]
     case 'rubbed': return [...start, ...milled, ...softEdges, 'rub', ...end]
     case 'hard milled': return [...start, ...milled, ...hardening, 'hard mill the edges', ...end]
-    case 'ground': return [...start, ...milled, ...hardening, ...(faces ? (['grind the faces'] as const) : []), 'grind the edges', 'demagnetise and cool', ...end]
+    case 'ground': return [...start, ...milled, ...hardening, ...(groundFaces ? (['grind the faces'] as const) : []), 'grind the edges', 'demagnetise and cool', ...end]
   }
 }
 

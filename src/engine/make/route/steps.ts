@@ -9,7 +9,8 @@ import { calcOf, cautionsAt, furnaceSteps, machineOf, stepsOf } from '#engine/ma
 export function stepsFor(question: ContentQuestion): readonly MakeStep[] {
   const { order, route, making, blanks } = question, isOutside = !making.machines.some(({ kind }) => kind === 'furnace')
   const hoursFactor = factorOf(question)
-  return stepsOf(route, making.faces).map((kind): MakeStep => {
+  const isMilled = blanks.some(({ allowances }) => allowances.some(({ takenBy }) => takenBy === 'mill the faces'))
+  return stepsOf(route, making.faces || isMilled, making.faces).map((kind): MakeStep => {
     const outside = kind === 'order' || (isOutside && furnaceSteps.includes(kind)), machine = outside ? null : machineFor(kind, making)
     const time = making.times.find(({ step }) => step === kind)!
     const minutes = time.orderMin + time.heightMin * order.heightsMm.length + time.barMin * order.bars
