@@ -2,11 +2,15 @@ import AxeBuilder from '@axe-core/playwright'
 import { test as base, expect, type Page } from '@playwright/test'
 import { startShop, type ShopProcess } from './shop-process.ts'
 
+type Opened = { readonly args: readonly string[]; readonly before: (dataFolder: string) => Promise<void> }
+
 /** Stories with a shop of their own: `test.use({ demo: false })` for an empty one; `page.goto('/setup')` goes to it. */
-export const test = base.extend<{ demo: boolean; shop: ShopProcess }>({
+export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: ShopProcess }>({
   demo: [true, { option: true }],
-  shop: async ({ demo }, use) => {
-    const shop = await startShop({ demo })
+  /** How the shop is opened to others; null: it is not. */
+  opened: [null, { option: true }],
+  shop: async ({ demo, opened }, use) => {
+    const shop = await startShop({ demo, ...opened })
     await use(shop)
     await shop.clear()
   },
