@@ -7,6 +7,7 @@ import '#web/styles/rack.css'
 import '#web/styles/inspect.css'
 
 const BoxScreen = lazy(async () => ({ default: (await import('#web/inspect/box/box-screen.tsx')).BoxScreen }))
+const MatesScreen = lazy(async () => ({ default: (await import('#web/inspect/mates/mates-screen.tsx')).MatesScreen }))
 const QuickScreen = lazy(async () => ({ default: (await import('#web/inspect/quick/quick-screen.tsx')).QuickScreen }))
 const CheckSheetPage = lazy(async () => ({ default: (await import('#web/inspect/print/check-sheet-page.tsx')).CheckSheetPage }))
 const CertificatePage = lazy(async () => ({ default: (await import('#web/inspect/print/certificate-page.tsx')).CertificatePage }))
@@ -19,6 +20,7 @@ export function InspectScreen({ shop, rest: [step, id, print] }: Props) {
     case 'check': return print === 'sheet' ? <CheckSheetPage shop={shop} draftId={id ?? ''} /> : <CheckScreen shop={shop} id={id ?? ''} />
     case 'done': return print === 'certificate' ? <CertificatePage shop={shop} checkId={id ?? ''} /> : <DoneScreen shop={shop} id={id ?? ''} />
     case 'box': return <BoxScreen shop={shop} id={id} />
+    case 'mates': return <MatesScreen shop={shop} />
     case 'quick': return <QuickScreen shop={shop} id={id} />
     default: return <Landing shop={shop} />
   }
