@@ -39,6 +39,8 @@ const words: { readonly [key: string]: Word } = {
   step: 'step', lowest: 'lowest height', owned: 'owned heights', stacks: 'two on each other', effortMillions: 'work', setups: 'setups', times: 'times', next: 'what one could get',
   advisedOnly: 'advised heights only', stages: 'stages', infeed: 'infeed', takes: 'what the stage takes', faces: 'faces', sparkOut: 'spark-out', cleanUp: 'clean-up',
   span: 'span', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSet: 'wanted set',
+  // cut lists
+  capacity: 'stock length', items: 'pieces', pieces: 'pieces', plateWidth: 'width of the plate', available: 'how many there are', secondsMost: 'seconds',
   // instruments
   resolution: 'resolution', limit: 'permissible error', repeatability: 'repeatability', rangeFrom: 'begin of the range', rangeTo: 'end of the range', grade: 'grade',
   flatness: 'flatness', dueOn: 'due date', figures: 'what it is',
@@ -55,6 +57,8 @@ const words: { readonly [key: string]: Word } = {
   state: 'state of the steel', group: 'group of the steel', kc11MPa: 'specific force', mc: 'exponent', cutter: 'cutter', teeth: 'teeth', material: 'material', helix: 'helix', machine: 'machine', rough: 'widest roughing pass',
   springPass: 'spring pass', overrun: 'overrun', stickOut: 'stick-out', speedMPerMin: 'cutting speed', rpm: 'spindle speed', feedPerTooth: 'feed per tooth', leastRpm: 'lowest speed', mostRpm: 'highest speed', speedsRpm: 'speeds', powerKw: 'power', efficiency: 'efficiency',
   mostFeedMmPerMin: 'fastest feed',
+  // making: grinder
+  sides: 'sides', bow: 'bow', skin: 'skin without carbon', growthPercent: 'growth', allowance: 'what is there to grind', work: 'work', hardened: 'hardened', wheel: 'wheel', crossfeed: 'crossfeed', tableMPerMin: 'speed of the table', markedRpm: 'speed marked on the wheel',
   // shop, checks, changes
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',

@@ -3,7 +3,9 @@ import type { Units } from '#model/shop-record.ts'
 import { becauseWords } from '#words/findings/because.ts'
 import { blockWords } from '#words/findings/block.ts'
 import { choiceWords } from '#words/findings/choice.ts'
+import { cutListWords } from '#words/findings/cut-list.ts'
 import { cuttingWords } from '#words/findings/cutting.ts'
+import { grindWords } from '#words/findings/grind.ts'
 import { guiltyWords } from '#words/findings/guilty.ts'
 import { heatWords } from '#words/findings/heat.ts'
 import { inspectWords } from '#words/findings/inspect.ts'
@@ -23,8 +25,8 @@ import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
-  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...cuttingWords, ...seatWords,
-  ...makingRouteWords, ...makingStepWords, ...makingSizeWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...cuttingWords, ...grindWords, ...seatWords,
+  ...makingRouteWords, ...makingStepWords, ...makingSizeWords, ...cutListWords,
 }
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */

@@ -2,7 +2,9 @@ import { mmPerInch, withUnit, wordLength, wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { Sum } from '#model/sum.ts'
 import { keyWord } from '#words/key-words.ts'
+import { cutListSums } from '#words/sums/cut-list.ts'
 import { cuttingSums } from '#words/sums/cutting.ts'
+import { grindSums } from '#words/sums/grind.ts'
 import { heatSums } from '#words/sums/heat.ts'
 import { inspectSums } from '#words/sums/inspect.ts'
 import { makingSums } from '#words/sums/making.ts'
@@ -20,7 +22,7 @@ export type SumWords = { readonly title: string; readonly says: string | ((input
 /** One computed number, three ways: what it is, the formula in words, the same with the numbers in. */
 export type SaidSum = { readonly title: string; readonly inWords: string; readonly worked: string; readonly sources: readonly string[] }
 
-export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums, ...rackSums, ...straightenSums, ...heatSums, ...cuttingSums, ...seatSums, ...makingSums }
+export const sumWords: { readonly [formula: string]: SumWords } = { ...setupSums, ...seatingSums, ...inspectSums, ...rackSums, ...straightenSums, ...heatSums, ...cuttingSums, ...grindSums, ...seatSums, ...makingSums, ...cutListSums }
 
 export function saySum(sum: Sum, units: Units): SaidSum {
   const w = wordingFor(units), { name, value } = sum.result
@@ -61,13 +63,14 @@ const sumNames: { readonly [name: string]: string } = {
   zOffsetUm: 'Z offset', spreadUm: 'spread of the tops', worstMatchUm: 'worst match', stripMm: 'thickness of the strip', stripsAcrossMm: 'between the strips, across', stripsAlongMm: 'between the strips, along',
   tableMm: 'table', belowTopMm: 'below the top of the part', totalMm: 'total', targetMm: 'gap to fill', errorMm: 'off by', runs: 'runs',
   y1Um: 'as it is', y2Um: 'bars exchanged', y3Um: 'block turned', y4Um: 'tightened', shareUm: 'share', uHalfUm: 'uncertainty', uDifferenceUm: 'uncertainty',
-  windows: 'windows', step: 'step', bound: 'this many', served: 'setups served', setups: 'setups', gained: 'setups gained',
+  pieceCount: 'so many', windows: 'windows', step: 'step', bound: 'this many', served: 'setups served', setups: 'setups', gained: 'setups gained',
   lowestMm: 'lowest reading', highestMm: 'highest reading', faces: 'faces', cleanUpUm: 'clean-up', stepUm: 'step', newHeightMm: 'new height', cutting: 'cutting passes', sparkOut: 'spark-out',
   spanMm: 'span', pressedWidthMm: 'width', pressedDepthMm: 'depth of the section', eMPa: 'elastic modulus', yieldMPa: 'yield stress', wantedSetUm: 'wanted set', deltaYUm: 'depth at first yield', p: 'multiple', pyN: 'force at first yield', springbackUm: 'springback',
   minPer25: 'minutes for each 25 mm', sectionMm: 'section', leastMin: 'least time', lowC: 'the cooler', highC: 'the hotter', sizeMm: 'size', percent: 'percent of growth', temperC: 'temper', hrc: 'hardness',
   belowMm: 'below the jaw', ladderTopMm: 'highest', rungs: 'heights', each: 'of each', underMm: 'under the jaw', finishedMm: 'finished', route: 'route', stockCost: 'stock', workCost: 'work', outsideCost: 'outside', toolsCost: 'tools',
   neededPerSideMm: 'needed on each side', bowMm: 'bow', skinMm: 'skin', downfeedMm: 'what comes off', cost: 'cost',
   rpm: 'spindle speed', feedMmPerMin: 'feed of the table', kc11MPa: 'specific force at a chip of 1 mm', mc: 'exponent', meanChipMm: 'mean chip', kcMPa: 'specific force', cutterKw: 'power at the cutter', chipMm: 'thickest chip', removalCm3PerMin: 'removal', thinnestMm: 'the thinnest that cuts', takenMm: 'width taken', bendingN: 'force that bends it', overhangMm: 'stick-out of the cutter',
+  bowUm: 'bow', skinUm: 'skin without carbon', shrinkUm: 'half of what it shrinks', allowanceUm: 'what is there', neededUm: 'what is needed', stageTakesUm: 'what the stage takes', sweeps: 'passes', acrossMm: 'bars side by side', wheelMm: 'width of the wheel', crossfeedMm: 'crossfeed', overrunMm: 'overrun', tableMPerMin: 'speed of the table',
   aUm: 'height at the corner', bUmPerMm: 'slope along', cUmPerMm: 'slope across', ways: 'how many', trials: 'how many', seed: 'as given', partLengthMm: 'length of the part', partWidthMm: 'width of the part', forceN: 'the force', gapUm: 'the gap', has: 'what there is', needed: 'what is asked for',
   leastXMm: 'left end of the bars', mostXMm: 'right end of the bars', leastYMm: 'side of the bars toward the fixed jaw', mostYMm: 'other side of the bars',
 }

@@ -7,6 +7,7 @@ import { generatePatterns } from '#engine/make/cut-list/generate-patterns.ts'
 import { Master } from '#engine/make/cut-list/master.ts'
 import { planOf, programmeOf } from '#engine/make/cut-list/pattern-programme.ts'
 import { boundFrom, type Worths, worthsOf } from '#engine/make/cut-list/safe-bound.ts'
+import { stockMixes } from '#engine/make/cut-list/stock-mixes.ts'
 import { tightPatterns } from '#engine/make/cut-list/tight-patterns.ts'
 import type { Solve } from '#engine/make/solver.ts'
 
@@ -54,6 +55,7 @@ class CutSearch {
   #worths: Worths
   #dives = 0
   #isExact = false
+  #hasSolved = false
   #listed = fewPatterns
 
   constructor(problem: CutProblem, secondsMost: number, tools: CutTools) {
@@ -112,6 +114,10 @@ class CutSearch {
       this.#bindByDuals()
       if (this.isOver()) return
     }
+    // of strips there are too many mixes to begin with them
+    const { stocks } = this.#problem
+    if (stocks.length > 1 && (this.#hasSolved || stocks.every(({ takes }) => takes === null))) this.#mix()
+    if (this.isOver()) return
     const { plan, bound } = this.state, most = this.#listed
     this.#listed = most === fewPatterns ? manyPatterns : 0
     const cheaper = plan === null ? mostCost(this.#problem) : plan.cost - costStep(this.#problem)
@@ -123,9 +129,33 @@ class CutSearch {
     }
   }
 
+  /**
+   * Settles one cost after another from the bound up, by the mixes of stock that cost just that and are worth all pieces: with so many of each given, the
+   * bound is much nearer, and few patterns can be in a plan. The first that does is a least plan; a cost of which no mix does is none.
+   */
+  #mix(): void {
+    const { kinds, stocks } = this.#problem, { ofStocks, total } = this.#worths
+    while (!this.isOver()) {
+      const { bound } = this.state
+      let isOpen = false
+      for (const counts of stockMixes(stocks.map(({ cost, most }, s) => ({ cost, most, worth: ofStocks[s]! })), bound, total)) {
+        if (this.#isLate()) return
+        const left = this.#until - this.#tools.now(), run = cut({ kinds, stocks: stocks.map((stock, s) => ({ ...stock, most: counts[s]! })) }, left * solverShare, this.#tools)
+        let next = run.next()
+        while (next.done !== true && next.value.plan === null) next = run.next()
+        this.#offer(next.value.plan)
+        if (this.isOver()) return
+        if (next.value.bound !== Infinity) isOpen = true
+      }
+      if (isOpen) return
+      this.#bindAbove(bound)
+    }
+  }
+
   #solve(cost: number, patterns: ReturnType<typeof tightPatterns> & object): void {
     const left = this.#until - this.#tools.now()
-    const { status, values, bound } = this.#tools.solve(programmeOf(this.#problem, patterns, cost), this.#listed === 0 ? left : left * solverShare)
+    const { status, values, bound } = this.#tools.solve(programmeOf(this.#problem, patterns, cost), left * (this.#listed === 0 ? 1 : solverShare))
+    this.#hasSolved = true
     const found = values && planOf(this.#problem, patterns, values)
     if (found) this.#offer(found)
     if (status === 'infeasible') this.#bindAbove(cost)

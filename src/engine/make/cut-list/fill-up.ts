@@ -1,5 +1,5 @@
 import { type CutProblem, fits, type Pattern, type Plan, type Used } from '#engine/make/cut-list/cut-problem.ts'
-import { bestLoad } from '#engine/make/cut-list/knapsack.ts'
+import { bestLoad, fewStates } from '#engine/make/cut-list/knapsack.ts'
 
 /**
  * A plan, one piece of stock after another: the largest piece still open goes in, then what fills the rest best; of the stocks the one that
@@ -36,7 +36,7 @@ function filled(problem: CutProblem, stock: number, first: number, open: readonl
   const load = bestLoad(problem.kinds.flatMap(({ size }, kind) => {
     const count = open[kind]! - (kind === first ? 1 : 0)
     return count > 0 && fits(problem, stock, kind) ? [{ kind, size, count, value: size }] : []
-  }), room, 0, 0)
+  }), room, 0, 0, fewStates)
   const counts = new Map(load?.kinds.map((kind, k) => [kind, load.counts[k]!]))
   counts.set(first, (counts.get(first) ?? 0) + 1)
   const kinds = [...counts.keys()].sort((a, b) => a - b)

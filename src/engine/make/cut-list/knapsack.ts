@@ -4,7 +4,7 @@ export type Load = { readonly value: number; readonly atMost: number; readonly k
 export type Packable = { readonly size: number; readonly value: number; readonly count: number; readonly kind: number }
 
 /** States looked at before a search is broken off; `atMost` then says less. */
-const mostStates = 4_000_000
+export const statesMost = 4_000_000, fewStates = 30_000
 
 /**
  * The most valuable load of a knapsack with several of each kind.
@@ -15,9 +15,10 @@ const mostStates = 4_000_000
  * @param packables  values above 0, in any order
  * @param above      loads that are worth no more are not looked for; null is then returned
  * @param slack      values nearer to each other than this count as equal; 0 for whole numbers
+ * @param most       states to look at before it is broken off
  * @source KNAPSACK
  */
-export function bestLoad(packables: readonly Packable[], capacity: number, above: number, slack: number): Load | null {
+export function bestLoad(packables: readonly Packable[], capacity: number, above: number, slack: number, most = statesMost): Load | null {
   const order = packables.filter(({ size, value, count }) => size <= capacity && value > 0 && count > 0).sort((a, b) => b.value / b.size - a.value / a.size)
   let best = above, bestNode = -1, states = 0, left: { sizes: Float64Array; values: Float64Array; nodes: Int32Array } = { sizes: new Float64Array(1), values: new Float64Array(1), nodes: new Int32Array([-1]) }
   let length = 1, broken = -Infinity
@@ -51,7 +52,7 @@ export function bestLoad(packables: readonly Packable[], capacity: number, above
         n += 1
       }
       left = next; length = n; states += n
-      if (states > mostStates) {
+      if (states > most) {
         for (let s = 0; s < n; s += 1) broken = Math.max(broken, left.values[s]! + rest(isLast ? k + 1 : k, capacity - left.sizes[s]!))
         length = 0
         break
