@@ -25,7 +25,8 @@ export type BarOnPlateData = {
   readonly title: string
   readonly description: string
   readonly bars: readonly PlateBar[]
-  readonly profile: ProfileData
+  /** Null: it is drawn apart. */
+  readonly profile: ProfileData | null
   /** Texts as typed, by key. Lettered where there are no fields. */
   readonly texts: { readonly [key: string]: string }
   /** Key of the reading that comes next; null: none. */
@@ -56,13 +57,13 @@ const blockMm = 9
  * The bars on the surface plate one under the other, each reading over its station, and above them the profile to the
  * same lengths. As high as it needs; made for paper from 95 mm wide.
  */
-export function barOnPlate(data: BarOnPlateData, { widthMm, units, fields, profileMm = 30 }: BarOnPlateOptions): Scene & { readonly times: number } {
+export function barOnPlate(data: BarOnPlateData, { widthMm, units, fields, profileMm = 30 }: BarOnPlateOptions): Scene & { readonly times: number | null } {
   const block = data.zero === 'block'
   const leftMm = profileLeftMm, rightMm = widthMm - edgeMm - (block ? blockMm + 4 : 2)
   const scale = (rightMm - leftMm) / Math.max(1, ...data.bars.map(({ lengthMm }) => lengthMm))
-  const profile = profileItems(data.profile, { leftMm, rightMm, topMm: 1, heightMm: profileMm, scale }, units)
-  const items: Item[] = [...profile.items], spots: FieldSpot[] = []
-  let y = profile.endMm + 2
+  const profile = data.profile && profileItems(data.profile, { leftMm, rightMm, topMm: 1, heightMm: profileMm, scale }, units)
+  const items: Item[] = [...profile?.items ?? []], spots: FieldSpot[] = []
+  let y = profile ? profile.endMm + 2 : 1
   for (const [index, bar] of data.bars.entries()) {
     const xs = bar.stationsMm.map((xMm) => leftMm + xMm * scale)
     items.push(...heading(bar, y, widthMm, units))
@@ -88,7 +89,7 @@ export function barOnPlate(data: BarOnPlateData, { widthMm, units, fields, profi
     y = plateY + plateMm + underMm + (side.nameBelow ? rowLabelMm : 0)
     if (side.nameBelow) items.push(textOf([leftMm, y - rowLabelMm / 2 - 0.5], data.markedEnd, { tone: 'thin' }))
   }
-  return { title: data.title, description: data.description, widthMm, heightMm: y, items, fields: spots, times: profile.times }
+  return { title: data.title, description: data.description, widthMm, heightMm: y, items, fields: spots, times: profile?.times ?? null }
 }
 
 function heading({ label, heightMm, thicknessMm, lengthMm }: PlateBar, y: number, widthMm: number, units: Units): readonly Item[] {

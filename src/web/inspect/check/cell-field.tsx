@@ -1,9 +1,7 @@
 import type { ReadCell } from '#engine/inspect/read-cell.ts'
-import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
 import { sayPass } from '#web/inspect/check/plate-data.ts'
-import { sayEcho } from '#web/inspect/check/say-echo.ts'
 import { typeReading } from '#web/inspect/draft/draft-edits.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { type Placed, spotStyle } from '#web/setup/sheet/spot-style.ts'
@@ -20,7 +18,7 @@ export function CellField({ one, placed }: { readonly one: ReadCell; readonly pl
     >
       <NumberField
         label={placed ? read.bareUnit : `${cell.station + 1} · ${read.bareUnit}`} more={`, ${nameOf(cell.bar)}, station ${cell.station + 1}${pass === '' ? '' : `, ${pass}`}`}
-        value={text} error={error} note={placed || error ? null : asks ? sayFinding(asks, units, nameOf) : sayEcho(one, units)}
+        value={text} error={error}
         onChange={(next) => typeReading(id, key, next)}
       />
     </div>

@@ -20,6 +20,7 @@ export function CheckActions() {
       const body = checkFromDraft(draft, facts), checkId = newId()
       writeDeed({ checks: [{ ...body, id: checkId }], edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId } }] })
       go(`/inspect/done/${checkId}`, { replace: true })
+      scrollTo({ top: 0, behavior: 'instant' })
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
       setRefused(error)
@@ -32,7 +33,7 @@ export function CheckActions() {
     <div className="setup-actions insp-actions">
       {refused ? <div className="insp-refused"><StatusLine danger>{sayRefusal(refused, units, nameOf)}</StatusLine></div> : null}
       <button type="button" className="action main" id="keep-check" onClick={keep}>Keep this check</button>
-      <Link to="/inspect" className="action">Go on later</Link>
+      <Link to={`/inspect/check/${draft.id}/sheet`} className="action">On paper</Link>
       <button type="button" className="action" onClick={drop}>Drop it</button>
     </div>
   )

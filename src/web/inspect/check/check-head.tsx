@@ -20,13 +20,13 @@ export function CheckHead() {
       {onPlate ? (
         <div className="insp-head-field" data-needed={read.zeroMm === null && read.wrong['zero'] ? '' : undefined}>
           <NumberField
-            label={`zero is, ${form.unit}`} more={form.zeroOn === 'block' ? 'height of the block' : 'height of the bar there'} value={form.zero} error={wrong('zero')}
+            label={`zero, ${form.unit}`} more={form.zeroOn === 'block' ? 'height of the block' : 'height of the bar there'} value={form.zero} error={wrong('zero')}
             {...(form.zeroOn === 'bar' && known ? { ifEmpty: String(Math.round(known.heightMm * 1000) / 1000) } : {})} onChange={(zero) => changeForm(id, { zero })}
           />
         </div>
       ) : null}
       {form.method === 'rock' ? null : (
-        <div className="insp-head-field"><NumberField label="at the plate, °C" more="temperature" ifEmpty="?" value={form.temperature} error={wrong('temperature')} onChange={(temperature) => changeForm(id, { temperature })} /></div>
+        <div className="insp-head-field"><NumberField label="°C" more="at the plate" ifEmpty="?" value={form.temperature} error={wrong('temperature')} onChange={(temperature) => changeForm(id, { temperature })} /></div>
       )}
     </div>
   )

@@ -19,8 +19,8 @@ export function CheckPlate({ shop, draft }: { readonly shop: ShopSnapshot; reado
   const units = useUnits(), terms = useTerms(), facts = useInspectFacts(shop), { form, typed, looks } = draft
   const [panel, open] = useState<Panel | null>(form.bars.length === 0 ? 'bars' : null), [entered, enter] = useState<string | null>(null)
   const read = useMemo(() => readDraft({ form, typed, looks }, facts), [form, typed, looks, facts])
-  const { bars, mates } = shop
-  const nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), { bars, mates }, facts, units, form.bars), [form.bars, bars, mates, facts, units])
+  const { bars, mates, checks } = shop
+  const nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), { bars, mates, checks }, facts, units, form.bars), [form.bars, bars, mates, checks, facts, units])
   const current = entered ?? read.cells.find(({ text }) => text === '')?.cell.key ?? null
   const desk: CheckDesk = { shop, draft, read, facts, units, terms, nameOf, panel, open, current, enter }
   const gauge = useGauge(draft.id)

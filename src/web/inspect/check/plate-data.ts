@@ -1,5 +1,5 @@
 import type { BarOnPlateData, PlateBar, PlateRow } from '#drafting/inspect/bar-on-plate.ts'
-import type { ProfileSeries } from '#drafting/inspect/profile.ts'
+import type { ProfileData, ProfileSeries } from '#drafting/inspect/profile.ts'
 import type { Cell } from '#engine/inspect/cells.ts'
 import type { ReadCell } from '#engine/inspect/read-cell.ts'
 import { evenly, stationPlacesMm } from '#engine/inspect/stations.ts'
@@ -16,7 +16,7 @@ const mostSeries = 4
 type Drawn = Pick<CheckDesk, 'draft' | 'read' | 'facts' | 'units' | 'nameOf' | 'current'>
 
 /** The half-done check as it lies on the plate. */
-export function plateDataFrom(desk: Drawn): BarOnPlateData {
+export function plateDataFrom(desk: Drawn): BarOnPlateData & { readonly profile: ProfileData } {
   const { draft: { form, typed }, read, facts, nameOf, current, units } = desk
   const bars = form.bars.map(({ bar }): PlateBar => {
     const record = facts.bars.find(({ id }) => id === bar), lengthMm = record?.lengthMm ?? unknownLengthMm

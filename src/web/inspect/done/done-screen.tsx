@@ -28,7 +28,7 @@ function Done({ shop, check }: { readonly shop: ShopSnapshot; readonly check: Ch
   const units = useUnits(), facts = useInspectFacts(shop), { bars, mates, checks } = shop, { limitsUm } = facts
   const lengthMmOf = useMemo(() => { const lengths = new Map(bars.map((bar) => [bar.id, bar.lengthMm])); return (bar: string) => lengths.get(bar) ?? null }, [bars])
   const answer = useMemo(() => checkedOf(check, { limitsUm, lengthMmOf }), [check, limitsUm, lengthMmOf])
-  const nameOf = useMemo(() => barNamer(answer.bars.map((bar) => bar.id), { bars, mates }, facts, units), [answer, bars, mates, facts, units])
+  const nameOf = useMemo(() => barNamer(answer.bars.map((bar) => bar.id), { bars, mates, checks }, facts, units), [answer, bars, mates, checks, facts, units])
   const profile = useMemo(() => profileOf(answer, nameOf, units, lengthMmOf), [answer, nameOf, units, lengthMmOf])
   const after = checks.find(({ replaces }) => replaces === check.id), { took, temperature, zero } = check
   const correct = () => {

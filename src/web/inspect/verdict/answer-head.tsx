@@ -19,15 +19,18 @@ function Proved({ answer }: { readonly answer: Checked }) {
   return (
     <>
       {provedToUm === null
-        ? <h1 className="big-line"><strong className="big">{sayUm(foundUm, units)}</strong> µm read, nothing proved</h1>
+        ? <h1 className="big-line"><strong className="big">{sayUm(foundUm, units)}</strong> µm read{isNamed(answer) ? ' so far' : ', nothing proved'}</h1>
         : <h1 className="big-line"><strong className="big">{sayUm(provedToUm, units, { up: true })}</strong> µm proved to</h1>}
-      {finest === null ? null : <p className="setup-stand">Good for {finest}</p>}
+      {finest === null ? null : <p className="setup-stand">Fit for {finest}</p>}
       {uses.length > 0 ? <p className="setup-because">{sayUses(uses)}</p> : foundUm === null ? <p className="setup-because">Two whole stations at least tell a shape.</p> : null}
       {way === null ? null : <p className="setup-because">{way}</p>}
       <output className="unseen">{provedToUm === null ? '' : `Proved to ${sayUm(provedToUm, units, { up: true })} µm`}</output>
     </>
   )
 }
+
+/** Without an instrument nothing can be proved, however much is read. */
+const isNamed = ({ findings }: Checked): boolean => findings.every(({ code }) => code !== 'instrument-not-named')
 
 function Rock({ answer: { bars } }: { readonly answer: Checked }) {
   const tried = bars.filter(({ look }) => look !== null && look.rock !== 'not tried'), rocking = tried.filter(({ look }) => look?.rock === 'rocks')

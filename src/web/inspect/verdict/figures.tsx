@@ -18,5 +18,6 @@ export function Figures({ answer }: { readonly answer: Checked | null }) {
 function shapeFigures({ shape, turnOver }: Checked['bars'][number], signed: (um: number | null) => string, um: (um: number | null) => string): readonly Figure[] {
   if (turnOver) return [['parallel to', um(turnOver.parallelismUm)], ['bow to face A', signed(turnOver.bowUm)], ['crown', signed(turnOver.heightCrownUm)]]
   if (!shape) return []
-  return [['parallel to', um(shape.parallelismUm)], ['taper', signed(shape.taperUm)], [shape.crownUm !== null && shape.crownUm < 0 ? 'hollow' : 'crown', um(shape.crownUm === null ? null : Math.abs(shape.crownUm))], ['twist', signed(shape.twistUm)]]
+  const figures: readonly Figure[] = [['parallel to', um(shape.parallelismUm)], ['taper', signed(shape.taperUm)], [shape.crownUm !== null && shape.crownUm < 0 ? 'hollow' : 'crown', um(shape.crownUm === null ? null : Math.abs(shape.crownUm))], ['twist', signed(shape.twistUm)]]
+  return figures.filter(([, value]) => value !== '–')
 }

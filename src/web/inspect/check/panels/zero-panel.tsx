@@ -13,9 +13,9 @@ export function ZeroPanel() {
     <>
       <Choice label="Zero on" quiet value={value} options={options} onChange={take} />
       <p className="setup-lines">{form.zeroOn === 'block'
-        ? `Heights count from the block: type its height where it says “zero is”. What the blocks are off by goes into the height of each bar, not into the difference of mates.`
+        ? `Heights count from the block: type its height where it says “zero”. What the blocks are off by goes into the height of each bar, not into the difference of mates.`
         : height ? `Heights count from this bar, taken to be as ${height.standing} (${Math.round(height.heightMm * 1000) / 1000} ${units.length === 'in' ? 'mm' : 'mm'}). Differences are proved, heights only as well as that one is.`
-          : 'Heights count from this bar: type its height where it says “zero is”.'}</p>
+          : 'Heights count from this bar: type its height where it says “zero”.'}</p>
     </>
   )
 }
