@@ -27,6 +27,7 @@ import { answerTable } from '#engine/setup/table/answer-table.ts'
 import { blanksByTheBooks, planByTheBooks, routeByTheBooks } from '#tasks/make/making-by-the-books.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 import { cuttingByTheBooks } from '#tasks/make/cutting-by-the-books.ts'
+import { grindByTheBooks } from '#tasks/make/grind-by-the-books.ts'
 import { heatByTheBooks } from '#tasks/make/heat-by-the-books.ts'
 
 export type Calculation = {
@@ -71,6 +72,7 @@ export const calculations: { readonly [name: string]: Calculation } = {
   'plan': { title: 'What is left of the making of bars, from what was done and read so far.', answer: planByTheBooks },
   'straighten': { title: 'How deep and how hard to press a bent bar, and how much hangs on its yield stress.', answer: answerStraighten },
   'cutting': { title: 'Speed, feed, passes, force and power of milling an edge, and what the bending cutter leaves.', answer: cuttingByTheBooks },
+  'grind': { title: 'What comes off each side of bars, in which passes and which order, and whether there is enough of it.', answer: grindByTheBooks },
   'heat': { title: 'Hardening and tempering to a wanted hardness, out of a steel\'s table or the shop\'s own.', answer: heatByTheBooks },
 }
 
