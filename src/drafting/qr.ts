@@ -1,6 +1,6 @@
 import { encode } from 'uqr'
 import { boxOf } from '#drafting/items.ts'
-import type { Item, Scene } from '#drafting/scene.ts'
+import type { Item, Point, Scene } from '#drafting/scene.ts'
 
 /** White around the code, in modules. @source ISO-18004 (6.3.8: four modules wide) */
 const quietModules = 4
@@ -14,21 +14,24 @@ const quietModules = 4
  * @param widthMm  with the quiet zone around it
  */
 export function qrScene(text: string, { title, widthMm }: { readonly title: string; readonly widthMm: number }): Scene {
-  const { data, size } = encode(text, { ecc: 'M', border: quietModules })
-  const moduleMm = widthMm / size
+  const { data, size } = encode(text, { ecc: 'M', border: quietModules }), moduleMm = widthMm / size
+  const box = ([x0, y0]: Point, [x1, y1]: Point): Item => boxOf([x0 * moduleMm, y0 * moduleMm], [x1 * moduleMm, y1 * moduleMm], 'none', 'ink')
+  // Dark ones side by side as one box, and those above each other too: else a painter leaves hair lines between the rows.
+  const across = data.flatMap((row, y) => darkRuns(row, 1).map(([from, to]) => box([from, y], [to, y + 1])))
+  const down = data.flatMap((_row, x) => darkRuns(data.map((row) => row[x]!), 2).map(([from, to]) => box([x, from], [x + 1, to])))
   return {
     title, description: `QR code: ${text}`, widthMm, heightMm: widthMm, fields: [],
-    items: [boxOf([0, 0], [widthMm, widthMm], 'none', 'sheet'), ...data.flatMap((row, y) => darkRuns(row, y, moduleMm))],
+    items: [boxOf([0, 0], [widthMm, widthMm], 'none', 'sheet'), ...across, ...down],
   }
 }
 
-/** The dark modules of a row, side by side ones as one box. */
-function darkRuns(row: readonly boolean[], y: number, moduleMm: number): Item[] {
-  const runs: Item[] = []
-  for (let from = row.indexOf(true); from >= 0;) {
-    const light = row.indexOf(false, from), to = light < 0 ? row.length : light
-    runs.push(boxOf([from * moduleMm, y * moduleMm], [to * moduleMm, (y + 1) * moduleMm], 'none', 'ink'))
-    from = row.indexOf(true, to)
+/** Where dark modules follow each other, `fewest` or more of them: from which to before which. */
+function darkRuns(line: readonly boolean[], fewest: number): (readonly [from: number, to: number])[] {
+  const runs: (readonly [number, number])[] = []
+  for (let from = line.indexOf(true); from >= 0;) {
+    const light = line.indexOf(false, from), to = light < 0 ? line.length : light
+    if (to - from >= fewest) runs.push([from, to])
+    from = line.indexOf(true, to)
   }
   return runs
 }
