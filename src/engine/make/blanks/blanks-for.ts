@@ -6,13 +6,18 @@ import type { Making } from '#model/making.ts'
 import type { MakingSteel } from '#model/making-steel.ts'
 import type { Order } from '#model/order.ts'
 import type { RouteKind } from '#model/route.ts'
+import type { StockLength } from '#model/stock-length.ts'
 import { blankOf } from '#engine/make/blanks/blank.ts'
 import { cutListOf, type Wanted } from '#engine/make/blanks/cut-list.ts'
-import { deliveredOf } from '#engine/make/blanks/delivered.ts'
+import { type Delivered, deliveredOf } from '#engine/make/blanks/delivered.ts'
 import { rowFor, usualSaw } from '#engine/make/blanks/leave.ts'
 import { conditionsFor } from '#engine/make/blanks/stock-fits.ts'
 
-export type Blanks = { readonly blanks: readonly Blank[]; readonly cuts: CutList; readonly steel: MakingSteel | null; readonly findings: readonly Finding[] }
+/** A stock length whose width becomes the height, and what it may be as delivered; null: no table says. */
+export type Delivery = { readonly stock: StockLength; readonly delivered: Delivered | null }
+
+/** `deliveries`: of what is only cut. */
+export type Blanks = { readonly blanks: readonly Blank[]; readonly cuts: CutList; readonly steel: MakingSteel | null; readonly deliveries: readonly Delivery[]; readonly findings: readonly Finding[] }
 
 export const isHardened = (route: RouteKind): boolean => route === 'hard milled' || route === 'ground'
 export const isCutOnly = (route: RouteKind): boolean => route === 'as drawn' || route === 'as delivered'
@@ -55,21 +60,25 @@ function blanksOf({ heightsMm, thicknessMm, lengthMm, each }: Order, route: Rout
   const mayBe = ({ condition, steel: name }: Making['lengths'][number]) => conditionsFor[route].includes(condition) && (steel === null || name === steel.name)
   const lengths = making.lengths.filter(mayBe), { cuts, blanks } = cutListOf({ wanted, lengths, plates: making.plates.filter(mayBe), kerfMm, faces, isCutOnly: isCutOnly(route) })
   const unlisted = [...making.lengths, ...making.plates].filter((stock) => stock.condition === 'rolled' && cuts.takings.some(({ stockId }) => stockId === stock.id) && blackBarFor(stock, making.blackBars) === undefined)
-  return { blanks, cuts, steel, findings: [...findingsOf(route, lengths, cuts, making), ...(unlisted.length > 0 ? [{ code: 'rolled-not-in-table', facts: { stock: unlisted.map(({ id }) => id) } }] : []), ...(route === 'ground' && rowFor(making.allowances, lengthMm) === undefined ? [{ code: 'not-in-allowances', facts: { lengthMm } }] : [])] }
+  const deliveries = isCutOnly(route) ? deliveriesOf(lengths, cuts, making) : []
+  return { blanks, cuts, steel, deliveries, findings: [...deliveries.map(deliveryFinding), ...(unlisted.length > 0 ? [{ code: 'rolled-not-in-table', facts: { stock: unlisted.map(({ id }) => id) } }] : []), ...(route === 'ground' && rowFor(making.allowances, lengthMm) === undefined ? [{ code: 'not-in-allowances', facts: { lengthMm } }] : [])] }
 }
 
 /** The row for a rolled flat; undefined where no table has its section. */
 const blackBarFor = ({ widthMm, thicknessMm }: Making['lengths'][number], blackBars: readonly BlackBar[]): BlackBar | undefined =>
   blackBars.find((row) => thicknessMm > row.overThicknessMm && thicknessMm <= row.toThicknessMm && widthMm > row.overWidthMm && widthMm <= row.toWidthMm)
 
-/** What the delivered sizes of stock lengths say: the height as drawn may be so far off, and mates must come from one. */
-function findingsOf(route: RouteKind, lengths: Making['lengths'], { takings }: CutList, { steels, stockLimits }: Making): readonly Finding[] {
-  if (!isCutOnly(route)) return []
+function deliveriesOf(lengths: Making['lengths'], { takings }: CutList, { steels, stockLimits }: Making): readonly Delivery[] {
   const used = lengths.filter(({ id }) => takings.some(({ stockId }) => stockId === id))
-  return used.flatMap((stock) => {
-    const delivered = deliveredOf(stock, 'width', steels.find(({ name }) => name === stock.steel), stockLimits)
-    if (delivered === null) return [{ code: 'delivery-not-known', facts: { stock: stock.id, nominalMm: stock.widthMm } }]
-    const { lowMm, highMm, limit } = delivered
-    return [{ code: 'mates-from-one', facts: { stock: stock.id, nominalMm: stock.widthMm, lowMm, highMm, apartUm: (highMm - lowMm) * 1000, grade: limit.grade, source: limit.source } }]
-  })
+  return used.map((stock) => ({ stock, delivered: deliveredOf(stock, 'width', steels.find(({ name }) => name === stock.steel), stockLimits) }))
 }
+
+/** The height as delivered may be so far off, and mates must come from one. */
+function deliveryFinding({ stock, delivered }: Delivery): Finding {
+  if (delivered === null) return { code: 'delivery-not-known', facts: { stock: stock.id, nominalMm: stock.widthMm } }
+  const { lowMm, highMm, limit } = delivered
+  return { code: 'mates-from-one', facts: { stock: stock.id, nominalMm: stock.widthMm, lowMm, highMm, apartUm: apartUm(delivered), grade: limit.grade, source: limit.source } }
+}
+
+/** What two of one delivery may differ by. */
+export const apartUm = ({ limit }: Delivered): number => (limit.upperMm - limit.lowerMm) * 1000

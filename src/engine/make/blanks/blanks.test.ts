@@ -128,6 +128,16 @@ describe('stock as delivered', () => {
     expect(asDrawn({ stockLimits: [] }).findings.map(({ code }) => code)).toContain('delivery-not-known')
   })
 
+  // By hand: four blanks of 152 and three cuts of 1.5 are 612.5; on a plate two of 151 side by side and a cut are 303.5, two strips of 47.2 and a cut 95.9; one beside
+  // the other or one strip less is one pair.
+  test('needs room for each cut between blanks, none at the end', () => {
+    const short = (raw: object) => blanks({ plates: [], order: { ...order, vises: 2 }, ...raw }).cuts.short.reduce((sum, { count }) => sum + count, 0)
+    const bar = (lengthMm: number) => short({ route: 'as drawn', lengths: [{ ...flat, widthMm: 45, lengthMm, count: 1 }] })
+    expect([bar(612.5), bar(612.4)]).toEqual([0, 2])
+    const sheet = (widthMm: number, lengthMm: number) => short({ leave: { bowMm: 0, cleanUpMm: 0.05, skinMm: 0.05 }, plates: [{ ...plate, widthMm, lengthMm, count: 1 }] })
+    expect([sheet(303.5, 95.9), sheet(303.4, 95.9), sheet(303.5, 95.8)]).toEqual([0, 2, 2])
+  })
+
   test('is used offcuts first, then what is there, then what is bought; a wide length is cut into strips', () => {
     const bought = { ...plate, id: 'bought' }, here = { ...plate, id: 'here', count: 1, lengthMm: 50, widthMm: 310 }, offcut = { ...here, id: 'offcut', offcut: true }
     const taken = (plates: object[], lengths: object[] = []) => blanks({ order: { ...order, vises: 3 }, plates, lengths }).cuts.takings.map(({ stockId, count }) => [stockId, count])

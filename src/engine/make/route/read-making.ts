@@ -137,7 +137,7 @@ export function refuseUnfit(making: Making): void {
     ...(['hardening', 'bought'] as const).flatMap((key) => [[`${key}.cost`, making[key]?.cost ?? 0] as const, [`${key}.days`, making[key]?.days ?? 0] as const]),
     ['bought.matchUm', making.bought?.matchUm ?? 0] as const, ['bought.parallelUm', making.bought?.parallelUm ?? 0] as const,
     ...Object.entries(making.leave).map(([key, mm]) => [`leave.${key}`, mm] as const), ...making.infeeds.stages.map(({ takesUm }, k) => [`infeeds.stages[${k}].takesUm`, takesUm] as const),
-    ...making.times.flatMap(({ step, ...minutes }, k) => Object.entries(minutes).map(([key, min]) => [`times[${k}].${key}`, min] as const)),
+    ...making.times.flatMap((time, k) => (['orderMin', 'heightMin', 'barMin', 'unattendedMin'] as const).map((key) => [`times[${k}].${key}`, time[key]] as const)),
     ...making.experience.flatMap(({ matchUm, parallelUm, hours }, k) => [...[...matchUm, ...parallelUm].map((um) => [`experience[${k}]`, um] as const), [`experience[${k}].hours.taken`, hours?.taken ?? 0] as const, [`experience[${k}].hours.planned`, hours?.planned ?? 0] as const]),
   ]
   for (const [field, given] of wishes) if (given < 0) throw new Refusal('wish-negative', { field, given, needed: 0 })

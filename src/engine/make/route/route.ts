@@ -3,7 +3,7 @@ import type { Making } from '#model/making.ts'
 import type { MakeStep } from '#model/make-step.ts'
 import type { Order } from '#model/order.ts'
 import { type Band, type Cost, type Route, type RouteKind, routeKinds, type RouteStatus } from '#model/route.ts'
-import { type Blanks, blanksFor, isHardened } from '#engine/make/blanks/blanks-for.ts'
+import { apartUm, type Blanks, blanksFor, type Delivery, isHardened } from '#engine/make/blanks/blanks-for.ts'
 import { type Considered, drawbacks, missing, shortOf } from '#engine/make/route/against.ts'
 import { expectedOf, useFor, worstOf } from '#engine/make/route/expected.ts'
 import { stepsFor } from '#engine/make/route/steps.ts'
@@ -29,9 +29,9 @@ function inOrder(a: Route, b: Route): number {
 
 /** One route for itself; its rank and reasons come with the others. */
 export function routeOf(kind: RouteKind, order: Order, making: Making): Route {
-  const isBought = kind === 'bought', { blanks, cuts, steel, findings }: Blanks = isBought ? nothingToCut : blanksFor(order, kind, making), hardening = isHardened(kind) ? (steel?.hardening ?? null) : null
+  const isBought = kind === 'bought', { blanks, cuts, steel, deliveries, findings }: Blanks = isBought ? nothingToCut : blanksFor(order, kind, making), hardening = isHardened(kind) ? (steel?.hardening ?? null) : null
   const steps = stepsFor({ order, route: kind, making, blanks, cuts: isBought ? null : cuts, hardening }), hours = total(steps.map((step) => step.hours)), machineHours = total(steps.map((step) => step.machineHours))
-  const cost = costOf(kind, steps, isBought ? 0 : cuts.cost, making), expected = expectedOf(kind, making, deliveredApart(making, { cuts, findings }))
+  const cost = costOf(kind, steps, isBought ? 0 : cuts.cost, making), expected = expectedOf(kind, making, deliveredApart(deliveries))
   const considered: Considered = { kind, order, making, steps, cuts: isBought ? null : cuts, steel, expected, cost, days: daysOf(kind, hours, making) }
   const lacking = missing(considered), short = shortOf(considered), limitUm = making.limitsUm[order.use], { countOnUm, carefulUm } = worstOf(expected)
   return {
@@ -42,15 +42,14 @@ export function routeOf(kind: RouteKind, order: Order, making: Making): Route {
   }
 }
 
-const nothingToCut: Blanks = { blanks: [], cuts: { takings: [], bars: [], plates: [], short: [], cost: 0, findings: [] }, steel: null, findings: [] }
+const nothingToCut: Blanks = { blanks: [], cuts: { takings: [], bars: [], plates: [], short: [], cost: 0, findings: [] }, steel: null, deliveries: [], findings: [] }
 
 /** Whether all that is taken is prehardened and ground, and what two bars of one delivery may differ by at most. */
-function deliveredApart({ lengths }: Making, { cuts, findings }: Pick<Blanks, 'cuts' | 'findings'>): { readonly isPrehardenedGround: boolean; readonly apart: Band | null } {
-  const used = lengths.filter(({ id }) => cuts.takings.some(({ stockId }) => stockId === id)), limits = findings.filter(({ code }) => code === 'mates-from-one')
-  const apartUm = limits.reduce((most, { facts }) => Math.max(most, Number(facts.apartUm)), 0)
+function deliveredApart(deliveries: readonly Delivery[]): { readonly isPrehardenedGround: boolean; readonly apart: Band | null } {
+  const known = deliveries.flatMap(({ delivered }) => (delivered === null ? [] : [{ toUm: apartUm(delivered), limit: delivered.limit }])).toSorted((a, b) => b.toUm - a.toUm), [widest] = known
   return {
-    isPrehardenedGround: used.length > 0 && used.every(({ condition }) => condition === 'prehardened ground'),
-    apart: limits.length > 0 && limits.length === used.length ? { fromUm: null, toUm: apartUm, source: String(limits[0]!.facts.source), standing: 'published' } : null,
+    isPrehardenedGround: deliveries.length > 0 && deliveries.every(({ stock }) => stock.condition === 'prehardened ground'),
+    apart: widest !== undefined && known.length === deliveries.length ? { fromUm: null, toUm: widest.toUm, source: widest.limit.source, standing: widest.limit.standing } : null,
   }
 }
 

@@ -57,7 +57,7 @@ export function readsAfter(step: StepKind, { order, route, making, blanks, harde
   const limitMm = making.limitsUm[order.use] / 1000, read = (what: ReadingAsked['what'], places: number, least: number | null, most: number | null): ReadingAsked => ({ what, places, least, most })
   const hasFaces = making.faces && route === 'ground', perSideMm = least(blanks.map((blank) => blank.perSideMm.height)), facePerSideMm = least(blanks.map((blank) => blank.perSideMm.thickness))
   switch (step) {
-    case 'check the delivery': return route === 'bought' ? [read('height', 3, null, null)] : [read('height', 3, 0, null), read('thickness', 3, null, null), read('bow of the faces', 1, null, null)]
+    case 'check the delivery': return route === 'bought' ? [read('height', 3, null, null)] : [read('height', 3, null, null), read('thickness', 3, null, null), read('bow of the faces', 1, null, null)]
     case 'saw': return [read('length', 1, -sawnMm, sawnMm)]
     case 'square the ends': return [read('length', 1, null, milledMm)]
     case 'mill the faces': return [read('thickness', 3, hardening === null ? null : 0, milledMm)]
@@ -74,7 +74,14 @@ export function readsAfter(step: StepKind, { order, route, making, blanks, harde
     case 'grind the faces': return [read('thickness', 3, null, null)]
     case 'grind the edges': return [read('height', 3, null, null)]
     case 'inspect': return [read('height', 10, null, null), read('difference of mates', 5, null, limitMm)]
-    default: return []
+    case 'order':
+    case 'deburr and mark':
+    case 'clean for the furnace':
+    case 'harden':
+    case 'temper':
+    case 'temper again':
+    case 'demagnetise and cool':
+    case 'stone and clean': return []
   }
 }
 

@@ -42,5 +42,5 @@ export const cautionsAt: { readonly [step in StepKind]?: readonly Situation[] } 
   'saw': ['sawing', 'sharp edges'], 'square the ends': ['sharp edges'], 'mill the faces': ['milling bars', 'handle off the vise'], 'rough the edges': ['milling bars', 'handle off the vise'],
   'finish the edges': ['milling bars', 'handle off the vise'], 'spring pass': ['milling bars', 'handle off the vise'], 'deburr and mark': ['sharp edges'], 'rub': ['rubbing'],
   'harden': ['furnace', 'quench', 'untempered'], 'temper': ['furnace', 'untempered'], 'read after hardening': ['untempered'], 'straighten': ['straightening'], 'temper again': ['furnace', 'straightening'],
-  'hard mill the edges': ['hard milling', 'handle off the vise'], 'grind the faces': ['grinding wheel', 'magnetic chuck'], 'grind the edges': ['grinding wheel', 'grinding thin bars', 'magnetic chuck'], 'stone and clean': ['stoning'],
+  'hard mill the edges': ['hard milling', 'handle off the vise'], 'grind the faces': ['grinding wheel', 'magnetic chuck'], 'grind the edges': ['grinding wheel', 'grinding thin bars', 'magnetic chuck'], 'stone and clean': ['stoning'], 'inspect': ['at the plate'],
 }

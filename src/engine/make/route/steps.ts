@@ -20,7 +20,7 @@ export function stepsFor(question: ContentQuestion): readonly MakeStep[] {
       kind, machine, outside, hours, machineHours,
       cost: (hours > 0 && making.handPerHour === null) || (machineHours > 0 && hour === null) ? null : hours * (making.handPerHour ?? 0) + machineHours * (hour ?? 0),
       calcs: calcsAt(kind, question),
-      content: contentOf(kind, question), sizes: sizesAfter(kind, blanks), reads: readsAfter(kind, question), cautions: outside ? [] : (cautionsAt[kind] ?? []),
+      content: contentOf(kind, question), sizes: sizesAfter(kind, blanks), reads: readsAfter(kind, question), cautions: outside ? [] : (cautionsAt[kind] ?? []).filter((caution) => caution !== 'quench' || question.hardening?.quench !== 'air'),
     }
   })
 }
