@@ -14,15 +14,15 @@ export const rooms = {
   drafting: { imports: ['model', 'words'], packages: ['uqr'] },
   // Keeps facts, never conclusions. If you want to derive here, keep the facts and derive in engine.
   store: { imports: ['model'], packages: ['kysely', 'better-sqlite3'] },
-  // What a person does. The only room that sees facts, books and conclusions at once.
-  tasks: { imports: ['model', 'words', 'reference', 'engine', 'drafting', 'store'], packages: ['csv-parse', 'csv-stringify', '@peculiar/x509', '@peculiar/asn1-x509', '@peculiar/asn1-schema', 'reflect-metadata'] },
+  // What a person does. The only room that sees facts, books and conclusions at once. `highs` solves behind the port that engine/make/solver.ts declares.
+  tasks: { imports: ['model', 'words', 'reference', 'engine', 'drafting', 'store'], packages: ['csv-parse', 'csv-stringify', '@peculiar/x509', '@peculiar/asn1-x509', '@peculiar/asn1-schema', 'reflect-metadata', 'highs'] },
   // A door: parse, call one task, word the answer. An `if` about the trade belongs in a task or the engine.
   server: { imports: ['model', 'words', 'store', 'tasks'], packages: ['hono', '@hono/node-server', '@hono/zod-openapi', 'rate-limiter-flexible'] },
   // A door that runs the engine itself, on each key. May know the *type* of the server's app for its typed client.
   web: {
     imports: ['model', 'words', 'reference', 'engine', 'drafting'],
     typesOnly: ['server'],
-    packages: ['react', 'react-dom', 'idb', 'hono', '@fontsource-variable/atkinson-hyperlegible-next'],
+    packages: ['react', 'react-dom', 'idb', 'hono', '@fontsource-variable/atkinson-hyperlegible-next', 'highs'],
   },
   // A door: parse, call one task, word the answer.
   cli: { imports: ['model', 'words', 'store', 'tasks', 'server'], packages: ['commander'] },

@@ -15,6 +15,7 @@ export default defineConfig({
       input: {
         main: resolve(import.meta.dirname, 'src/server/main.ts'),
         twinrest: resolve(import.meta.dirname, 'src/cli/twinrest.ts'),
+        'cut-worker': resolve(import.meta.dirname, 'src/tasks/make/cut-worker.ts'),
       },
       output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
     },

@@ -96,7 +96,7 @@ describe('the server as a process', () => {
       const { headers } = await fetch(`${shop.url}${path}`)
       const policy = headers.get('content-security-policy') ?? ''
       expect(policy).toContain("default-src 'self'")
-      expect(policy).toMatch(/script-src 'self'(;|$)/)
+      expect(policy).toMatch(/script-src 'self' 'wasm-unsafe-eval'(;|$)/)
       expect(policy).toContain("frame-ancestors 'none'")
       expect([headers.get('x-content-type-options'), headers.get('referrer-policy')]).toEqual(['nosniff', 'no-referrer'])
     }

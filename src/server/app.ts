@@ -17,11 +17,13 @@ import { addWriteRoutes } from '#server/routes/writes.ts'
 import { staticFilesOf } from '#server/static-files.ts'
 import { answerTrouble, type Log } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
+import type { AskSlow } from '#tasks/make/slow-calculations.ts'
 
-export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits }
+/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. */
+export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow }
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
-export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits() }: AppOptions): Hono {
+export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits(), slowly }: AppOptions): Hono {
   const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
   app.use('/api/*', async (c, next) => { await next(); c.header('cache-control', 'no-store') })
   app.use('/api/*', guard(reach))
@@ -31,7 +33,7 @@ export function createApp(store: Store, { webFolder, log, reach = thisMachineAlo
   addWriteRoutes(doors, store)
   addRackRoutes(doors, store)
   addSetupRoutes(doors, store)
-  addCalcRoutes(doors)
+  addCalcRoutes(doors, slowly)
   addDescription(doors)
   answerTheRest(app, [trustFilesOf(reach), staticFilesOf(webFolder)])
   app.onError((error, c) => answerTrouble(error, c, log))

@@ -15,6 +15,7 @@ import { onePort } from '#server/one-port.ts'
 import type { Log } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
 import { ownerIsSet } from '#tasks/access/owner.ts'
+import { askWorker } from '#tasks/make/ask-worker.ts'
 
 const loopback = '127.0.0.1'
 /** How long a request in flight may take to end when the server stops. */
@@ -35,7 +36,7 @@ export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Pro
   const log: Log = (line) => { process.stderr.write(line) }
   let shown = await shownCertificate(config, Date.now()), port = config.port
   const reach = reachOf(config, () => port, () => shown)
-  const app = createApp(store, { webFolder: join(checkoutTop(), 'dist', 'web'), log, reach })
+  const app = createApp(store, { webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
   const whole = listenerOf(app.fetch), { front, show, closeIdle, closeAll } = shown === null
     ? onePort(whole, null)
     : onePort(onPlain(whole, listenerOf(createPlainApp(reach).fetch)), { listener: whole, shown })

@@ -60,6 +60,7 @@ const words: { readonly [key: string]: Word } = {
   // making: grinder
   sides: 'sides', bow: 'bow', skin: 'skin without carbon', growthPercent: 'growth', allowance: 'what is there to grind', work: 'work', hardened: 'hardened', wheel: 'wheel', crossfeed: 'crossfeed', tableMPerMin: 'speed of the table', markedRpm: 'speed marked on the wheel',
   // shop, checks, changes
+  reading: 'reading', zero: 'zero', closing: 'zero at the end', temperature: 'temperature', zeroBar: 'bar of the zero', places: 'places of the stations', feeler: 'feeler',
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
   device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',
   initials: 'initials', record: 'record', field: 'field', fields: 'fields', vise: (t) => t.vise, part: 'part', wishes: 'wishes', rack: 'rack',
