@@ -25,7 +25,7 @@ export function BarProof({ bar, shop }: { readonly bar: RackBar; readonly shop: 
       {uUm === null ? null : <p className="small">± twice the standard uncertainty.</p>}
       {check === null ? null : <p><Link to={`/inspect/done/${check.id}`}>Checked {sayDay(check.atIso)}{check.person ? ` by ${check.person}` : ''}</Link></p>}
       <ul className="proof-uses">
-        {uses.map(({ use, whyNot }) => <li key={use}><span className="mark" aria-hidden="true">{whyNot === null ? '✓' : whyNot.why === 'out' || whyNot.why === 'rocks' ? '×' : '?'}</span> {use}<span className={whyNot === null ? 'unseen' : 'small'}>{whyNot === null ? ': proved' : reasons.length === 1 ? '' : `: ${sayWhyNot(whyNot, units)}`}</span></li>)}
+        {uses.map(({ use, whyNot }) => <li key={use}><span className="mark" aria-hidden="true">{whyNot === null ? '✓' : whyNot.why === 'out' || whyNot.why === 'rocks' ? '×' : '?'}</span> {use}{whyNot === null ? <span className="unseen">: proved</span> : reasons.length === 1 ? <span className="unseen">: not proved</span> : <span className="small">: {sayWhyNot(whyNot, units)}</span>}</li>)}
       </ul>
       {reasons.length === 1 ? <p className="small">{uses.every(({ whyNot }) => whyNot !== null) ? 'Not proved for any use: ' : 'The others: '}{reasons[0]}.</p> : null}
     </section>

@@ -19,7 +19,7 @@ export function BoxList({ draft: { form, looks }, read, chosen, onChoose }: Prop
                 <strong className="name-text">{name || '?'}</strong>
                 <span>
                   <span className="name-text">{cells.map(({ text }) => text || '–').join(' · ')}</span>
-                  <span className="small">{[...(seen.length > 0 ? [listOf(seen)] : []), ...(asks ? ['! is the unit right?'] : open === 3 ? ['not measured yet'] : open > 0 ? [`${open} to read`] : [])].join('; ')}</span>
+                  <span className="small">{[...(seen.length > 0 ? [listOf(seen)] : []), ...(asks ? ['! asked about'] : open === 3 ? ['not measured yet'] : open > 0 ? [`${open} to read`] : [])].join('; ')}</span>
                 </span>
               </button>
             </li>

@@ -4,6 +4,7 @@ import type { DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
+import { capital } from '#words/wording.ts'
 import { boxDeed } from '#web/inspect/box/box-deed.ts'
 import { LotRow } from '#web/inspect/box/lot-row.tsx'
 import { type BoxOutcome, boxOutcome } from '#web/inspect/box/box-outcome.ts'
@@ -45,12 +46,12 @@ function Lots({ shop, draft, onBack, outcome, nameOf }: Props & { readonly outco
     offerUndo(`Added out of the box: ${ids.length === 1 ? 'one bar' : `${ids.length} bars`}.`, () => {
       writeDeed({ events: ids.map((bar) => ({ bar, kind: 'gone', undoes: null, note: '' })) })
     })
-    go(`/inspect/done/${id}`, { replace: true })
+    go('/rack', { replace: true })
   }
   return (
     <div className="page box">
       <h1>{sayCounts(sorted)}</h1>
-      {sorted.findings.map((finding) => <p key={JSON.stringify(finding)}>{sayFinding(finding, units, nameOf)}</p>)}
+      {sorted.findings.map((finding) => <p key={JSON.stringify(finding)}>{capital(sayFinding(finding, units, nameOf))}</p>)}
       <p><strong>Mark the bars before the box is emptied:</strong> write on each what stands in its field, at the end that was read first. That is its marked end.</p>
       <section><h2>Pairs</h2>{sorted.pairs.length === 0 ? <p>None that are near enough.</p> : <ul className="lots">{sorted.pairs.map((pair) => <LotRow key={pair.bars.join()} {...row} bars={pair.bars} because={pair.because} />)}</ul>}</section>
       {sorted.regrind.length > 0 ? <section><h2>Worth grinding again</h2><ul className="lots">{sorted.regrind.map((one) => <LotRow key={one.bars.join()} {...row} bars={one.bars} because={one.because} />)}</ul></section> : null}

@@ -27,7 +27,7 @@ export function LotRow({ draft, outcome, names, marked, nameOf, bars, because }:
   return (
     <li className="lot">
       <h3 className="name-text">{capital(bars.map(nameOf).join(' and '))}, {calledSize(heights.reduce((sum, mm) => sum + mm, 0) / heights.length, units)}</h3>
-      <p className="small">{because.map((finding) => sayFinding(finding, units, nameOf)).join(' ')}</p>
+      <p className="small">{because.map((finding) => capital(sayFinding(finding, units, nameOf))).join(' ')}</p>
       {bars.filter((bar) => bar in names).map((bar) => (
         <div key={bar} className="to-write">
           <TextField label={`write on ${nameOf(bar)}`} value={draft.typed[`name/${bar}`] ?? names[bar]!} onChange={(text) => typeReading(draft.id, `name/${bar}`, text)} maxLength={40} note={`code ${codeOf(bar)}`} />

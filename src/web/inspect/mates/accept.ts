@@ -18,11 +18,11 @@ export type Accepting = {
  *
  * @param groups  no bar in two of them
  */
-export function acceptMates(groups: readonly (readonly string[])[], { bars, mates }: Pick<ShopSnapshot, 'bars' | 'mates'>, newId: () => string): Accepting {
+export function acceptMates(groups: readonly (readonly string[])[], { bars }: Pick<ShopSnapshot, 'bars'>, newId: () => string): Accepting {
   const records = new Map(bars.map((bar) => [bar.id, bar])), next = new Map<string, string | null>(), made: Edit[] = []
   for (const group of groups.filter((one) => !areMates(one, bars))) {
     const id = newId()
-    made.push({ kind: 'mates', record: id, fields: { name: sharedName(group.flatMap((bar) => records.get(bar) ?? []), mates), note: '' } })
+    made.push({ kind: 'mates', record: id, fields: { name: sharedName(group.flatMap((bar) => records.get(bar) ?? [])), note: '' } })
     for (const bar of group) next.set(bar, id)
   }
   const before = new Set([...next.keys()].flatMap((bar) => records.get(bar)?.matesId ?? []))
@@ -41,16 +41,14 @@ export function acceptMates(groups: readonly (readonly string[])[], { bars, mate
   }
 }
 
-/** Whether just these bars are mates already. */
+/** Whether these bars are mates already, alone or with others. */
 export function areMates(group: readonly string[], bars: readonly BarRecord[]): boolean {
-  const matesId = bars.find(({ id }) => id === group[0])?.matesId ?? null
-  return matesId !== null && bars.filter((bar) => bar.matesId === matesId).length === group.length && group.every((id) => bars.find((bar) => bar.id === id)?.matesId === matesId)
+  const mates = new Set(group.map((id) => bars.find((bar) => bar.id === id)?.matesId ?? null))
+  return mates.size === 1 && !mates.has(null)
 }
 
-/** The name of mates they all came from, or what their own names have in common before a number; else none. */
-function sharedName(group: readonly BarRecord[], mates: ShopSnapshot['mates']): string {
-  const [first] = group, old = new Set(group.map(({ matesId }) => matesId))
-  if (old.size === 1) return mates.find(({ id }) => id === first?.matesId)?.name ?? ''
+/** What their own names have in common before a number; else none. */
+function sharedName(group: readonly BarRecord[]): string {
   const stems = new Set(group.map(({ name }) => name.replace(/ ?\d+$/, '')))
   return stems.size === 1 ? [...stems][0]! : ''
 }

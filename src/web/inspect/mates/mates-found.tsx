@@ -26,6 +26,8 @@ export function MatesFoundList({ shop, asked, answer, nameOf }: Props) {
   if ('refused' in answer) return <StatusLine danger>{sayRefusal(answer.refused, units, nameOf)}</StatusLine>
   const { found } = answer, { groups, row, leftOver } = found
   const wanted = row ? [groups.flatMap(({ bars }) => bars)] : groups.map(({ bars }) => bars), open = wanted.filter((group) => !areMates(group, shop.bars))
+  // What is new comes first; within that the best.
+  const inOrder = row ? groups : [...groups.filter(({ bars }) => !areMates(bars, shop.bars)), ...groups.filter(({ bars }) => areMates(bars, shop.bars))]
   const take = (many: readonly (readonly string[])[]) => {
     const { edits, undo } = acceptMates(many, shop, newId)
     writeDeed({ edits })
@@ -33,12 +35,13 @@ export function MatesFoundList({ shop, asked, answer, nameOf }: Props) {
   }
   return (
     <section className="mates-found" aria-label="What was found">
-      <h2><output>{sayFound(found, asked)}</output></h2>
+      <h2>{sayFound(found, asked)}</h2>
+      <output className="unseen">{sayFound(found, asked)}</output>
       {found.findings.map((finding) => <p key={JSON.stringify(finding)} className="small">{sayFinding(finding, units, nameOf)}</p>)}
       {row ? <RowHead row={row} /> : null}
       {open.length > 1 || row ? <TakeAll open={open} shop={shop} nameOf={nameOf} row={row !== null} onTake={() => take(open)} /> : null}
       <ul className="lots">
-        {groups.slice(0, shown).map((one) => <MatesRow key={one.bars.join()} proposal={one} bars={asked.bars} shop={shop} nameOf={nameOf} onTake={row ? null : () => take([one.bars])} />)}
+        {inOrder.slice(0, shown).map((one) => <MatesRow key={one.bars.join()} proposal={one} bars={asked.bars} shop={shop} nameOf={nameOf} onTake={row ? null : () => take([one.bars])} />)}
       </ul>
       {groups.length > shown ? <button type="button" className="action" onClick={() => setShown(shown + shownAtFirst)}>Show more ({groups.length - shown})</button> : null}
       {leftOver.length > 0 ? <p className="small">Left over: {leftOver.length > 20 ? `${leftOver.length} bars` : listOf(leftOver.map(nameOf))}.</p> : null}
