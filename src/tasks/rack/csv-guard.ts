@@ -7,3 +7,6 @@ const risky = /^[=+\-@'\t\r]/
 export const guarded = (text: string): string => (risky.test(text) ? `'${text}` : text)
 
 export const unguarded = (cell: string): string => (cell.startsWith("'") && risky.test(cell.slice(1)) ? cell.slice(1) : cell)
+
+/** How a file goes out. A lone line break is none between records there, so the writer has to be told that it wants quotes. */
+export const csvStyle = { bom: true, record_delimiter: 'windows', quoted_match: /[\r\n]/ } as const

@@ -3,7 +3,7 @@ import { mmPerInch, wordNumber } from '#model/length.ts'
 import { recordOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 import { columnNames, sizeNames } from '#tasks/rack/csv-columns.ts'
-import { guarded } from '#tasks/rack/csv-guard.ts'
+import { csvStyle, guarded } from '#tasks/rack/csv-guard.ts'
 import { listRack } from '#tasks/rack/list-rack.ts'
 
 /**
@@ -21,7 +21,7 @@ export async function exportRack(store: Store): Promise<string> {
     line.code, guarded(line.name), size(line.heightMm), size(line.thicknessMm), size(line.lengthMm), guarded(mates.get(line.matesId) ?? ''),
     guarded(line.slot ?? ''), line.trust === 'drill bar' ? 'drill bar' : 'look first', guarded(line.note),
   ])
-  return stringify([heads, ...rows], { bom: true, record_delimiter: 'windows', delimiter: units.decimalMark === ',' ? ';' : ',' })
+  return stringify([heads, ...rows], { ...csvStyle, delimiter: units.decimalMark === ',' ? ';' : ',' })
 }
 
 /** Each group of mates under a text of its own: its name, numbered where another group or nobody has that name. */
