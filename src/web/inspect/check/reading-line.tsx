@@ -29,6 +29,7 @@ export function ReadingLine() {
   const shown = one && one.text === '' && at > 0 ? read.cells[at - 1]! : one
   const wrong = read.cells.find((cell) => cell.wrong !== null && cell.cell.key !== current)
   if (wrong?.wrong) return <p className="insp-line insp-line--wrong" role="alert"><strong>{where(wrong.cell)}:</strong> {sayRefusal(wrong.wrong, units, nameOf)}</p>
+  if (read.cells.length === 0) return null
   const echo = shown && sayEcho(shown, units)
   return <p className="insp-line">{echo ? <><strong>{where(shown.cell)}:</strong> {shown.text.trim()} is {echo}</> : one ? `Next: ${where(one.cell)}.` : null}</p>
 }

@@ -4,11 +4,12 @@ import { finestProved, sayUm, sayUses, sayWayRound } from '#web/inspect/verdict/
 import { useUnits } from '#web/units.ts'
 
 /** The one figure that counts: to how much the bars are proved, and what that makes them good for. */
-export function AnswerHead({ answer, bars }: { readonly answer: Checked | null; readonly bars: number }) {
-  return <section className="setup-answer" aria-label="Answer">{answer === null ? <NothingYet bars={bars} /> : answer.method === 'rock' ? <Rock answer={answer} /> : <Proved answer={answer} />}</section>
+export function AnswerHead({ answer, bars, rock = false }: { readonly answer: Checked | null; readonly bars: number; readonly rock?: boolean }) {
+  return <section className="setup-answer" aria-label="Answer">{answer === null ? <NothingYet bars={bars} rock={rock} /> : answer.method === 'rock' ? <Rock answer={answer} /> : <Proved answer={answer} />}</section>
 }
 
-function NothingYet({ bars }: { readonly bars: number }) {
+function NothingYet({ bars, rock }: { readonly bars: number; readonly rock: boolean }) {
+  if (bars > 0 && rock) return <><h1>Does it lie still?</h1><p className="setup-because">Say it of each bar. It is kept at each touch; anybody can go on with it on another device.</p></>
   return bars === 0
     ? <><h1>Which bars?</h1><p className="setup-because">Pick them from the rack. What is typed is kept at each key; anybody can go on with it on another device.</p></>
     : <><h1>Set the zero, then read from the marked end</h1><p className="setup-because">Enter moves on. A gauge that types like a keyboard works as it is.</p></>
@@ -18,7 +19,7 @@ function Proved({ answer }: { readonly answer: Checked }) {
   const units = useUnits(), judged = judgedOf(answer), { uses, provedToUm, foundUm } = judged, finest = finestProved(judged), way = sayWayRound(answer, units)
   return (
     <>
-      {provedToUm === null
+      {foundUm === null ? <h1>Read on</h1> : provedToUm === null
         ? <h1 className="big-line"><strong className="big">{sayUm(foundUm, units)}</strong> µm read{isNamed(answer) ? ' so far' : ', nothing proved'}</h1>
         : <h1 className="big-line"><strong className="big">{sayUm(provedToUm, units, { up: true })}</strong> µm proved to</h1>}
       {finest === null ? null : <p className="setup-stand">Fit for {finest}</p>}
