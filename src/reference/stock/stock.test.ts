@@ -6,6 +6,7 @@ import { blackBars } from '#reference/stock/black-bar.ts'
 import { deliveredLimits, deliveredWithin } from '#reference/stock/delivered-limits.ts'
 import { groundFlat } from '#reference/stock/ground-flat.ts'
 import { itGrades, itUm } from '#reference/stock/it-grades.ts'
+import { saws } from '#reference/stock/saws.ts'
 import { straightness, straightnessOf } from '#reference/stock/straightness.ts'
 
 const published = (file: string) => csvRows(readFileSync(`fixtures/published/${file}`, 'utf8'))
@@ -92,4 +93,14 @@ test('a hot rolled flat loses more on its edges the wider it is', () => {
   expect(blackBars).toHaveLength(8)
   for (const { faceMm, edgeMm } of blackBars) expect(edgeMm).toBeGreaterThanOrEqual(faceMm)
   expect(blackBars.find((row) => row.toThicknessMm === 12.7 && row.overWidthMm === 25.4)).toMatchObject({ faceMm: 0.76, edgeMm: 1.12 })
+})
+
+// Kerfs are common practice, no source: set and grinding make a cut wider than its blade.
+test('a saw takes more than its blade is thick, and no more than half again and half a millimetre', () => {
+  for (const { saw, kerfMm: [least, most], faceMm } of saws) {
+    const bladeMm = Number(/[\d.]+$/.exec(saw)![0])
+    expect(least, saw).toBeGreaterThanOrEqual(bladeMm)
+    expect(most, saw).toBeLessThanOrEqual(1.5 * bladeMm + 0.5)
+    expect(faceMm[1], saw).toBeGreaterThanOrEqual(faceMm[0])
+  }
 })
