@@ -53,6 +53,9 @@ function idsIn(path: string, body: unknown): string[] {
   return Object.entries(kept).flatMap(([table, list]) => (table === 'unserved' || table === 'import' ? [] : (lists[list] ?? []).map((thing) => one(table, thing))))
 }
 
+/** What answers otherwise when it is sent again: a question counts once a day, a passphrase once set is asked for, a code lets one device in. */
+const once: readonly string[] = ['/api/unserved', '/api/owner/passphrase', '/api/owner/unlock', '/api/enrol']
+
 test(`${requests} requests, right and spoilt: no fault, nothing kept of what was refused, all kept of what was taken`, async () => {
   const shop = JSON.parse((await ask('/api/shop')).text) as ShopSnapshot
   const { paths } = JSON.parse((await ask('/api/openapi.json')).text) as { paths: { [path: string]: { post?: { requestBody?: { content: { 'application/json': { schema: Schema } } } } } } }
@@ -70,7 +73,7 @@ test(`${requests} requests, right and spoilt: no fault, nothing kept of what was
     expect(logged).toEqual([])
     if (answer.status === 200) {
       for (const id of idsIn(path, JSON.parse(text))) expect(after).toContain(id)
-      if (path !== '/api/unserved') expect(await ask(path, text)).toEqual(answer)
+      if (!once.includes(path)) expect(await ask(path, text)).toEqual(answer)
     } else {
       expect(answer.status).toBeLessThan(500)
       expect(JSON.parse(answer.text)).toEqual({ refused: expect.any(String) as string, facts: expect.any(Object) as object })
