@@ -42,6 +42,7 @@ export function Devices() {
               </li>
             ))}</ul>
           ) : null}
+          {listed.trust ? <p className="small">Fingerprint of the shop’s authority (SHA-256): <span className="fingerprint">{listed.trust.fingerprint.replaceAll(':', ' ')}</span></p> : null}
           {standing?.network ? <div className="actions"><button type="button" className="action" onClick={invite}>Let in a device</button></div> : null}
         </>
       ) : null}
