@@ -59,14 +59,18 @@ export function namedPiece(all: readonly Named[], widthMm: number, columns: numb
   }
 }
 
+/** Rows of a table as pieces of their own, the heads with the first, so that a long one goes on on the next sheet. */
+export const tablePieces = (heads: readonly string[], rows: readonly (readonly string[])[], shares: readonly number[], widthMm: number): readonly Laid[] =>
+  (rows.length === 0 ? [tablePiece(heads, [], shares, widthMm, false)] : rows.map((row, i) => tablePiece(i === 0 ? heads : null, [row], shares, widthMm, false)))
+
 /** A table with a line under its heads; the first column to the left, the others as `right` says. Cells are broken, never cut. */
-export function tablePiece(heads: readonly string[], rows: readonly (readonly string[])[], shares: readonly number[], widthMm: number, right: boolean): Laid {
+export function tablePiece(heads: readonly string[] | null, rows: readonly (readonly string[])[], shares: readonly number[], widthMm: number, right: boolean): Laid {
   const whole = shares.reduce((sum, share) => sum + share, 0), widths = shares.map((share) => (share / whole) * widthMm)
   const lefts = widths.map((_, i) => widths.slice(0, i).reduce((sum, mm) => sum + mm, 0))
-  const lines = [heads, ...rows].map((row, index) => row.map((text, i) => wrapped(text, widths[i]! - 2, sheetTextMm, index === 0)))
+  const headed = heads === null ? 0 : 1, lines = [...(heads === null ? [] : [heads]), ...rows].map((row, index) => row.map((text, i) => wrapped(text, widths[i]! - 2, sheetTextMm, index < headed)))
   const heights = lines.map((row) => Math.max(1, ...row.map((cell) => cell.length)) * lineMm + 0.9)
   return {
-    heightMm: heights.reduce((sum, mm) => sum + mm, 0) + 1,
+    heightMm: heights.reduce((sum, mm) => sum + mm, 0),
     draw: (x, y) => {
       let top = y
       return lines.flatMap((row, index): readonly Item[] => {
@@ -75,9 +79,9 @@ export function tablePiece(heads: readonly string[], rows: readonly (readonly st
         return [
           ...row.flatMap((cell, column) => cell.map((text, i) => {
             const end = right && column > 0
-            return textOf([x + lefts[column]! + (end ? widths[column]! - 2 : 0), from + (i + 0.5) * lineMm], text, { sizeMm: sheetTextMm, bold: index === 0, anchor: end ? 'end' : 'start' })
+            return textOf([x + lefts[column]! + (end ? widths[column]! - 2 : 0), from + (i + 0.5) * lineMm], text, { sizeMm: sheetTextMm, bold: index < headed, anchor: end ? 'end' : 'start' })
           })),
-          lineOf([x, top - 0.3], [x + widthMm, top - 0.3], index === 0 ? 'outline' : 'thin'),
+          lineOf([x, top - 0.3], [x + widthMm, top - 0.3], index < headed ? 'outline' : 'thin'),
         ]
       })
     },

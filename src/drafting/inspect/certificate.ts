@@ -45,9 +45,11 @@ export type CertificateData = SheetFrame & {
 }
 
 const profileMm = 26
-const figuresMm = 72
+const figuresMm = 80
 const gapMm = 5
 const stationsAcross = 9
+/** Readings of so many stations find room beside the uses. */
+const besideAcross = 5
 
 /** As many pages as the bars need, black only. */
 export function certificatePages(data: CertificateData, paper: Paper): readonly Scene[] {
@@ -66,10 +68,13 @@ export function certificatePages(data: CertificateData, paper: Paper): readonly 
 }
 
 function barPieces(bar: CertificateBar, units: Units, roomMm: number): readonly Laid[] {
-  const rightMm = roomMm - figuresMm - gapMm, left = figures(bar.figures, bar.uses, figuresMm)
-  const shown = bar.profile === null ? left : beside(left, drawingPiece(profileDrawing({ ...bar.profile, title: '', description: '' }, { widthMm: rightMm, heightMm: profileMm, units })), figuresMm + gapMm)
+  const awayMm = figuresMm + gapMm, rightMm = roomMm - awayMm, left = namedPiece(bar.figures, figuresMm, 1)
+  const shown = bar.profile === null ? left : beside(left, drawingPiece(profileDrawing({ ...bar.profile, title: '', description: '' }, { widthMm: rightMm, heightMm: profileMm, units })), awayMm)
   const turned = bar.turnOver === null ? [] : [spaced(drawingPiece(turnOverDrawing({ ...bar.turnOver, title: '', description: '' }, { widthMm: roomMm, units, profileMm })), 2)]
-  return [spaced(together([name(bar.label, bar.sizes, roomMm), shown]), 3), ...turned, ...readings(bar.readings, roomMm)]
+  const tight = bar.uses !== null && bar.readings.heads.length - 1 <= besideAcross
+  const tables = tight ? [spaced(beside(tableOf(bar.uses!, figuresMm), tableOf(bar.readings, rightMm), awayMm), 2)] : [...(bar.uses === null ? [] : [spaced(tableOf(bar.uses, figuresMm), 2)]), ...readings(bar.readings, roomMm)]
+  const [first, ...rest] = tables
+  return [spaced(together([name(bar.label, bar.sizes, roomMm), shown, ...turned, ...(first ? [first] : [])]), 3), ...rest]
 }
 
 function pairPieces({ pair, units }: CertificateData, roomMm: number): readonly Laid[] {
@@ -79,8 +84,6 @@ function pairPieces({ pair, units }: CertificateData, roomMm: number): readonly 
   const said = pair.uses === null ? left : beside(left, tableOf(pair.uses, roomMm - figuresMm - gapMm), figuresMm + gapMm)
   return [spaced(together([name(pair.heading, '', roomMm), said, ...match]), 3)]
 }
-
-const figures = (named: readonly Named[], uses: Table | null, widthMm: number): Laid => together([namedPiece(named, widthMm, 1), ...(uses === null ? [] : [spaced(tableOf(uses, widthMm), 1.5)])])
 
 /** The first column takes what the names of its rows need. */
 function tableOf({ heads, rows }: Table, widthMm: number): Laid {

@@ -39,7 +39,7 @@ export type CheckSheetData = SheetFrame & {
 
 /** A box takes two figures, sign and decimal mark by pencil. */
 const cell = { widthMm: 21.5, heightMm: 11, gapMm: 1.5 }
-const sketch = { edgeMm: 12, topMm: 12.5, upMm: 7, plateMm: 2.4 }
+const sketch = { edgeMm: 12, topMm: 11.6, upMm: 7, plateMm: 2.4 }
 const tickMm = 4.2
 
 /** The boxes in the order in which they are typed in later, bar by bar; black only, as many pages as it takes. */
@@ -49,7 +49,7 @@ export function checkSheetPages(data: CheckSheetData, paper: Paper): readonly Sc
     spaced(namedPiece(data.taken, roomMm, 2), 1),
     together(blockPieces(data.howTo, roomMm, sheetTextMm)), together(blockPieces(data.cautions, roomMm, sheetTextMm)),
     ...data.bars.flatMap((bar, index) => barPieces(bar, index === 0 ? data.markedEnd : '', data.looks, roomMm)),
-    spaced(namedPiece(data.atTheEnd, roomMm, 2), 4),
+    spaced(namedPiece(data.atTheEnd, roomMm, 2), 2),
   ], paper)
 }
 
@@ -113,14 +113,14 @@ function rowPiece({ label, cells }: SheetRow, roomMm: number): Laid {
 
 /** Boxes to tick one after the other, then lines to write on; on a further line where one is full. */
 function lookPiece({ heading: name, ticks, write }: CheckSheetData['looks'], roomMm: number): Laid {
-  const entries = [{ text: name, widthMm: textWidthMm(name, sheetTextMm, true) + 4, kind: 'name' as const }, ...ticks.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + tickMm + 3.8, kind: 'tick' as const })), ...write.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + 14.5, kind: 'write' as const }))]
+  const entries = [{ text: name, widthMm: textWidthMm(name, sheetTextMm, true) + 2.5, kind: 'name' as const }, ...ticks.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + tickMm + 3, kind: 'tick' as const })), ...write.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + 12, kind: 'write' as const }))]
   let x0 = 0, row = 0
   const placed = entries.map((entry) => {
     if (x0 > 0 && x0 + entry.widthMm > roomMm) { x0 = 0; row += 1 }
     x0 += entry.widthMm
     return { ...entry, left: x0 - entry.widthMm, row }
   })
-  const lineMm = 7
+  const lineMm = 6.4
   return {
     heightMm: (row + 1) * lineMm,
     draw: (x, y) => placed.flatMap(({ text, kind, left, row: line, widthMm }): readonly Item[] => {

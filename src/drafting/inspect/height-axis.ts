@@ -2,11 +2,9 @@ import { wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ProfileData } from '#drafting/inspect/profile.ts'
 
-/** How heights stand on the paper: `times` enlarged against the lengths. */
-export type HeightAxis = {
-  readonly times: number
-  /** The unit of the scale and how far heights are enlarged, in words. */
-  readonly name: string
+/** How heights stand on the paper. */
+export type UmAxis = {
+  readonly unit: string
   readonly mmPerUm: number
   readonly topMm: number
   readonly endMm: number
@@ -17,6 +15,9 @@ export type HeightAxis = {
   /** A difference of heights in words, without its unit. */
   readonly word: (um: number) => string
 }
+
+/** Heights enlarged `times` against the lengths; the name says so, and the unit of the scale. */
+export type HeightAxis = UmAxis & { readonly times: number; readonly name: string }
 
 /** Nothing is enlarged so far that less than this is seen from top to bottom: below it lies the scatter of any indicator. */
 const leastSpanUm = 4
@@ -32,18 +33,19 @@ const umPerTenth = 2.54
 export function heightAxis(data: ProfileData, { topMm, endMm, scale }: { readonly topMm: number; readonly endMm: number; readonly scale: number }, units: Units): HeightAxis {
   const read = data.series.flatMap(({ points }) => points.flatMap(({ um, uUm }) => (um === null ? [] : [um - (uUm ?? 0), um + (uUm ?? 0)])))
   const [fromUm, toUm] = withNear(read.length === 0 ? [0, 0] : [Math.min(...read), Math.max(...read)], data.band)
-  const roomMm = endMm - topMm - 2 * padMm, spanUm = Math.max(leastSpanUm, toUm - fromUm)
-  const times = roundBelow((roomMm / spanUm) * 1000 / scale), mmPerUm = (times * scale) / 1000, middleUm = (fromUm + toUm) / 2
-  const yOf = (um: number): number => (topMm + endMm) / 2 - (um - middleUm) * mmPerUm
-  const shows = (um: number): boolean => yOf(um) >= topMm && yOf(um) <= endMm
+  const spanUm = Math.max(leastSpanUm, toUm - fromUm), times = roundBelow(((endMm - topMm - 2 * padMm) / spanUm) * 1000 / scale)
+  const axis = umAxis({ middleUm: (fromUm + toUm) / 2, mmPerUm: (times * scale) / 1000, topMm, endMm }, units)
+  return { ...axis, times, name: `${axis.unit}, heights ${wordTimes(times)} × the lengths` }
+}
+
+/** A scale of heights in µm, or in ten-thousandths of an inch, with round steps. */
+export function umAxis({ middleUm, mmPerUm, topMm, endMm }: { readonly middleUm: number; readonly mmPerUm: number; readonly topMm: number; readonly endMm: number }, units: Units): UmAxis {
+  const yOf = (um: number): number => (topMm + endMm) / 2 - (um - middleUm) * mmPerUm, shows = (um: number): boolean => yOf(um) >= topMm && yOf(um) <= endMm
   const unitUm = units.length === 'mm' ? 1 : umPerTenth, word = (um: number): string => wordNumber(um / unitUm, units.decimalMark, null, units.length === 'mm' ? 1 : 2)
   const stepUm = unitUm * roundAbove(tickLeastMm / mmPerUm / unitUm), half = (endMm - topMm) / 2 / mmPerUm
   const first = Math.ceil((middleUm - half) / stepUm), last = Math.floor((middleUm + half) / stepUm)
   const ticks = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * stepUm).filter(shows)
-  return {
-    times, name: `${units.length === 'mm' ? 'µm' : '0.0001 in'}, heights ${wordTimes(times)} × the lengths`, mmPerUm, topMm, endMm, yOf, shows, word,
-    ticks: ticks.map((um) => ({ um, label: `${um > 1e-9 ? '+' : ''}${word(um)}` })),
-  }
+  return { unit: units.length === 'mm' ? 'µm' : '0.0001 in', mmPerUm, topMm, endMm, yOf, shows, word, ticks: ticks.map((um) => ({ um, label: `${um > 1e-9 ? '+' : ''}${word(um)}` })) }
 }
 
 /** The range of the readings, widened to zero and the limits where they are near enough. */

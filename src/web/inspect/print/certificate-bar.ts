@@ -25,19 +25,14 @@ export function certificateBar(bar: CheckedBar, certified: Certified): Certifica
 }
 
 function figuresOf({ heightMm, shape, turnOver, provedToUm, uHeightUm, uUm, look }: CheckedBar, units: Units): readonly Named[] {
-  const expandedUm = shape?.uncertainty?.height.expandedU ?? null, size = (value: number | null | undefined): string | null => (value === null || value === undefined ? null : um(value, units))
+  const expandedUm = shape?.uncertainty?.height.expandedU ?? null, size = (value: number | null | undefined, mostDecimals?: number): string | null => (value === null || value === undefined ? null : um(value, units, mostDecimals))
   return [
     ...named('Height', heightMm === null ? null : bothSystems(heightMm, units)),
-    ...named('Its uncertainty U, 95 %', expandedUm === null ? null : um(expandedUm, units, 2)),
-    ...(expandedUm === null ? named('Its standard uncertainty', uHeightUm === null ? null : um(uHeightUm, units, 2)) : []),
-    ...named('Parallelism', size(shape?.parallelismUm ?? turnOver?.parallelismUm)),
-    ...named('Its standard uncertainty', uUm === null ? null : um(uUm, units, 2)),
-    ...named('Proved to', size(provedToUm)),
-    ...named('Higher at the unmarked end', size(shape?.taperUm)),
-    ...(shape ? named(shape.crownUm !== null && shape.crownUm < 0 ? 'Hollow' : 'Crown', shape.crownUm === null ? null : um(Math.abs(shape.crownUm), units)) : []),
-    ...named('Twist', size(shape?.twistUm)), ...named('Bent toward face A', size(turnOver?.bowUm)),
-    ...named('Scatter of the repeats', shape?.repeatabilityUm === null || shape?.repeatabilityUm === undefined ? null : um(shape.repeatabilityUm, units, 2)),
-    ...named('A perfect bar would show', shape?.rangeBiasUm === undefined ? null : um(shape.rangeBiasUm, units)),
+    ...(expandedUm === null ? named('its u', size(uHeightUm, 2)) : named('its U, 95 %', size(expandedUm, 2))),
+    ...named('Parallelism', size(shape?.parallelismUm ?? turnOver?.parallelismUm)), ...named('its u', size(uUm, 2)), ...named('Proved to', size(provedToUm)),
+    ...named('Taper', shape ? `${um(Math.abs(shape.taperUm), units)}${Math.abs(shape.taperUm) < 0.05 ? '' : `, ${shape.taperUm > 0 ? 'un' : ''}marked end higher`}` : null),
+    ...(shape ? named(shape.crownUm !== null && shape.crownUm < 0 ? 'Hollow' : 'Crown', size(shape.crownUm === null ? null : Math.abs(shape.crownUm))) : []),
+    ...named('Twist', size(shape?.twistUm)), ...named('Scatter of repeats', size(shape?.repeatabilityUm, 2)), ...named('Perfect bar shows', size(shape?.rangeBiasUm)),
     ...named('Look', look === null ? null : sayLook(look, units) || null),
   ]
 }

@@ -70,13 +70,13 @@ function pairOf({ checked: { pair, pairUses, bars, spreadUm }, units, nameOf, ze
   return {
     heading: `${nameOf(first.id)} and ${nameOf(second.id)} as mates`, uses: usesTable(pairUses, units),
     figures: [
-      ...named('Mean difference', um(Math.abs(pair.meanDifferenceUm), units)), ...named('Worst as laid', size(pair.worstAsLaidUm)), ...named('Worst turned end for end', size(pair.worstTurnedUm)),
+      ...named('Mean difference', um(Math.abs(pair.meanDifferenceUm), units)), ...named('Worst as laid', size(pair.worstAsLaidUm)), ...named('Worst turned', size(pair.worstTurnedUm)),
       ...named('Better way', pair.betterWay), ...named('All within', um(pair.allWithinUm, units)), ...named('Proved to', size(pair.provedToUm ?? null)),
     ],
     match: !drawable ? null : {
       lengthMm: Math.max(lengthMmOf(first.id) ?? 0, lengthMmOf(second.id) ?? 0, points[0]!.at(-1)!.xMm), zero: zeroName, whiskers: '',
       first: { label: nameOf(first.id), points: points[0]! }, second: { label: nameOf(second.id), points: points[1]! },
-      asLaid: { heading: 'As laid', says: `Worst difference ${size(pair.worstAsLaidUm)}.` }, turned: { heading: `${nameOf(second.id)} turned end for end`, says: `Worst difference ${size(pair.worstTurnedUm)}.` },
+      asLaid: { heading: 'As laid', says: `Worst difference ${size(pair.worstAsLaidUm)}.` }, turned: { heading: `${nameOf(second.id)} turned`, says: `Worst difference ${size(pair.worstTurnedUm)}.` },
     },
   }
 }
