@@ -29,7 +29,7 @@ test('the demo shop holds vises, some eighty bars, parts and setups, all marked 
   expect(shop).toMatchObject({ demo: true, name: 'Invented demo shop' })
   expect([vises.length, parts.length >= 6, setups.length]).toEqual([4, true, 5])
   expect(bars.length).toBeGreaterThanOrEqual(60)
-  expect(new Set(checks.map((check) => check.method))).toEqual(new Set(['stated', 'micrometer']))
+  expect(new Set(checks.map((check) => check.method))).toEqual(new Set(['stated', 'micrometer', 'compare']))
   await expect(loadDemo(store)).rejects.toMatchObject({ code: 'shop-not-empty' })
 })
 
