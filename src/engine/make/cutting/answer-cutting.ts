@@ -12,12 +12,12 @@ export function answerCutting(raw: unknown, books: CuttingBooks): Cutting & Pick
 
 /** Of the finishing pass where a pass is meant. */
 function sumOf({ force: { kc11MPa, mc, source }, data, cutter: { diameterMm, teeth, stickOutMm, eMPa }, depthMm, machine: { efficiency } }: CuttingQuestion, { rpm, speedMPerMin, feedPerToothMm, feedMmPerMin, passes }: Cutting): readonly Sum[] {
-  const pass = passes.find(({ kind }) => kind === 'finish')!, { widthMm, chip, kcMPa, removalCm3PerMin, cutterKw, toothN, bendingN } = pass, sources = ['CUTTING-FORCE'], forceSources = [source]
+  const pass = passes.find(({ kind }) => kind === 'finish')!, { facesMm: takenMm, chip, kcMPa, removalCm3PerMin, cutterKw, toothN, bendingN } = pass, sources = ['CUTTING-FORCE'], forceSources = [source]
   return [
     { formula: 'cutting-speed', result: { name: 'speedMPerMin', value: speedMPerMin }, inputs: { rpm, diameterMm }, sources: [data?.source ?? 'SHOP'] },
     { formula: 'table-feed', result: { name: 'feedMmPerMin', value: feedMmPerMin }, inputs: { rpm, teeth, feedPerToothMm }, sources: ['GEOMETRY'] },
-    { formula: 'chip-largest', result: { name: 'chipMm', value: chip.maxMm }, inputs: { feedPerToothMm, takenMm: widthMm, diameterMm }, sources },
-    { formula: 'removal-rate', result: { name: 'removalCm3PerMin', value: removalCm3PerMin }, inputs: { depthMm, takenMm: widthMm, feedMmPerMin }, sources: ['GEOMETRY'] },
+    { formula: 'chip-largest', result: { name: 'chipMm', value: chip.maxMm }, inputs: { feedPerToothMm, takenMm, diameterMm }, sources },
+    { formula: 'removal-rate', result: { name: 'removalCm3PerMin', value: removalCm3PerMin }, inputs: { depthMm, takenMm, feedMmPerMin }, sources: ['GEOMETRY'] },
     { formula: 'specific-force', result: { name: 'kcMPa', value: kcMPa }, inputs: { kc11MPa, mc, meanChipMm: Math.max(chip.meanMm, leastChipMm) }, sources: forceSources },
     { formula: 'cutter-power', result: { name: 'cutterKw', value: cutterKw }, inputs: { removalCm3PerMin, kcMPa }, sources: forceSources },
     { formula: 'motor-power', result: { name: 'motorKw', value: pass.motorKw }, inputs: { cutterKw, efficiency }, sources: ['SHOP-PRACTICE'] },

@@ -32,8 +32,8 @@ function feedFindings({ data, cutter: { diameterMm } }: CuttingQuestion, feedPer
 /** Once for the roughing passes, which are alike, and once for finishing; what a spring pass takes is thin by its nature. */
 function chipFindings(passes: readonly Pass[], diameterMm: number, feedPerToothMm: number): readonly Finding[] {
   const told = (['rough', 'finish'] as const).flatMap((kind) => passes.find((pass) => pass.kind === kind) ?? [])
-  return told.flatMap(({ kind, widthMm, chip: { maxMm, perFeed, feedFactor } }) => [
+  return told.flatMap(({ kind, facesMm, chip: { maxMm, perFeed, feedFactor } }) => [
     ...(maxMm < leastChipMm ? [{ code: 'chip-thin', facts: { kind, chipMm: maxMm, leastMm: leastChipMm } }] : []),
-    ...(perFeed < thinShare ? [{ code: 'feed-may-rise', facts: { kind, share: widthMm / diameterMm, perFeed, feedFactor, feedPerToothMm: feedPerToothMm * feedFactor } }] : []),
+    ...(perFeed < thinShare ? [{ code: 'feed-may-rise', facts: { kind, share: facesMm / diameterMm, perFeed, feedFactor, feedPerToothMm: feedPerToothMm * feedFactor } }] : []),
   ])
 }

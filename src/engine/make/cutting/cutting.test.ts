@@ -158,8 +158,10 @@ describe('passes', () => {
   test('conventional, then a spring pass in climb that takes what bending left, and leaves less', () => {
     const { passes, wall } = answer(edge)
     expect(passes.map(({ kind, direction }) => `${kind} ${direction}`)).toEqual(['rough conventional', 'finish conventional', 'spring climb'])
-    expect(passes.at(-1)!.widthMm).toBeCloseTo(wall.finishUm / 1000, 12)
+    expect(passes.at(-1)).toMatchObject({ widthMm: 0, facesMm: expect.closeTo(wall.finishUm / 1000, 12) as number })
     expect(wall.leftUm).toBeLessThan(wall.finishUm)
+    // what is taken and what is left add to the stock
+    expect(passes.reduce((sum, { biteMm }) => sum + biteMm, 0) + wall.leftUm / 1000).toBeCloseTo(1, 9)
     expect(answer({ ...edge, springPass: false }).wall).toMatchObject({ springUm: null, leftUm: wall.finishUm })
   })
 })

@@ -1,7 +1,7 @@
 import type { Finding } from '#model/finding.ts'
 import type { Situation } from '#model/situation.ts'
 import { cuttingFindings } from '#engine/make/cutting/cutting-findings.ts'
-import { type PassPlan, passWidths } from '#engine/make/cutting/passes.ts'
+import { type PassPlan, passWidths, springPass } from '#engine/make/cutting/passes.ts'
 import { feedRate } from '#engine/make/cutting/rates.ts'
 import { type CuttingQuestion, type Pass, passOf, type Wall } from '#engine/make/cutting/side-pass.ts'
 import { spindleSpeed } from '#engine/make/cutting/speed.ts'
@@ -28,17 +28,12 @@ export type Cutting = {
  */
 export function cuttingOf(question: CuttingQuestion): Cutting {
   const { cutter, machine } = question, speed = spindleSpeed(question.speedMPerMin, question.rpm, cutter.diameterMm, machine, question.data)
-  const plan = passWidths(question.stockMm, question.roughMm, question.finishMm), widestMm = Math.max(...plan.map(({ widthMm }) => widthMm))
-  const byTableMm = Math.min(question.feedPerToothMm, (machine.mostFeedMmPerMin ?? Infinity) / (speed.rpm * cutter.teeth))
-  const feedPerToothMm = withinPower(question, speed.rpm, widestMm, byTableMm), feedMmPerMin = feedRate(speed.rpm, cutter.teeth, feedPerToothMm)
-  const cut = (one: PassPlan) => passOf(question, one, speed.rpm, feedPerToothMm), cuts = plan.map(cut), finish = cuts.at(-1)!
-  const spring = question.springPass && finish.deflection.tipUm >= leastSpringUm ? cut({ kind: 'spring', widthMm: Math.min(cutter.diameterMm, finish.deflection.tipUm / 1000), direction: 'climb' }) : null
-  const passes = spring === null ? cuts : [...cuts, spring], last = spring ?? finish
-  const wall = { finishUm: finish.deflection.tipUm, springUm: spring?.deflection.tipUm ?? null, leftUm: last.deflection.tipUm, taperUm: last.deflection.taperUm }
+  const byTableMm = Math.min(question.feedPerToothMm, (machine.mostFeedMmPerMin ?? Infinity) / (speed.rpm * cutter.teeth)), feedPerToothMm = withinPower(question, speed.rpm, byTableMm)
+  const passes = passesAt(question, speed.rpm, feedPerToothMm), wall = wallAfter(passes)
   const limits = [...(byTableMm < question.feedPerToothMm ? ['feed-limited' as const] : []), ...(feedPerToothMm < byTableMm ? ['power-limited' as const] : [])]
   return {
-    rpm: speed.rpm, speedMPerMin: speed.mPerMin, feedPerToothMm, feedMmPerMin, passes, wall, minutes: passes.reduce((sum, { minutes }) => sum + minutes, 0),
-    forceN: Math.max(...passes.map(({ forceN }) => forceN)), motorKw: Math.max(...passes.map(({ motorKw }) => motorKw)),
+    rpm: speed.rpm, speedMPerMin: speed.mPerMin, feedPerToothMm, feedMmPerMin: feedRate(speed.rpm, cutter.teeth, feedPerToothMm), passes, wall, minutes: passes.reduce((sum, { minutes }) => sum + minutes, 0),
+    forceN: Math.max(...passes.map(({ forceN }) => forceN)), motorKw: mostKwOf(passes),
     cautions: question.hardened ? ['sharp edges', 'hard milling'] : ['milling bars', 'sharp edges'],
     findings: [...speed.findings, ...limits.map((code): Finding => ({ code, facts: { feedPerToothMm, wantedMm: question.feedPerToothMm, mostKw: machine.powerKw, mostMmPerMin: machine.mostFeedMmPerMin } })), ...cuttingFindings(question, passes, wall, feedPerToothMm)],
   }
@@ -47,15 +42,30 @@ export function cuttingOf(question: CuttingQuestion): Cutting {
 /** µm. Less to take is nothing to take. */
 const leastSpringUm = 0.01
 
-/** The most feed up to a given one that the motor has the power for in the widest pass; power rises with the feed. */
-function withinPower(question: CuttingQuestion, rpm: number, widthMm: number, mostMm: number): number {
-  const mostKw = question.machine.powerKw, kw = (feedMm: number) => passOf(question, { kind: 'rough', widthMm, direction: 'conventional' }, rpm, feedMm).motorKw
-  if (mostKw === null || kw(mostMm) <= mostKw) return mostMm
+/** One after the other: what bending leaves, the next one faces. */
+function passesAt(question: CuttingQuestion, rpm: number, feedPerToothMm: number): readonly Pass[] {
+  const passes: Pass[] = [], leftUm = () => passes.at(-1)?.deflection.tipUm ?? 0, cut = (one: PassPlan) => { passes.push(passOf(question, one, leftUm() / 1000, rpm, feedPerToothMm)) }
+  passWidths(question.stockMm, question.roughMm, question.finishMm).forEach(cut)
+  if (question.springPass && leftUm() >= leastSpringUm) cut(springPass)
+  return passes
+}
+
+function wallAfter(passes: readonly Pass[]): Wall {
+  const finishUm = passes.find(({ kind }) => kind === 'finish')!.deflection.tipUm, last = passes.at(-1)!, { tipUm, taperUm } = last.deflection
+  return { finishUm, springUm: last.kind === 'spring' ? tipUm : null, leftUm: tipUm, taperUm }
+}
+
+const mostKwOf = (passes: readonly Pass[]): number => Math.max(...passes.map(({ motorKw }) => motorKw))
+
+/** The most feed up to a given one that the motor has the power for; power rises with the feed. */
+function withinPower(question: CuttingQuestion, rpm: number, mostMm: number): number {
+  const mostKw = question.machine.powerKw, isWithin = (feedMm: number) => mostKwOf(passesAt(question, rpm, feedMm)) <= mostKw!
+  if (mostKw === null || isWithin(mostMm)) return mostMm
   let [low, high] = [0, mostMm]
   for (;;) {
     const middle = (low + high) / 2
     if (middle <= low || middle >= high) return low
-    if (kw(middle) <= mostKw) low = middle
+    if (isWithin(middle)) low = middle
     else high = middle
   }
 }

@@ -1,4 +1,5 @@
 export type PassKind = 'rough' | 'finish' | 'spring'
+/** `widthMm`: how much further in than the pass before the cutter is set. */
 export type PassPlan = { readonly kind: PassKind; readonly widthMm: number; readonly direction: 'conventional' | 'climb' }
 
 /** Two widths nearer than this are equal: rounding alone starts no pass. */
@@ -15,3 +16,6 @@ export function passWidths(stockMm: number, roughMm: number, finishMm: number): 
     { kind: 'finish', widthMm: lastMm, direction: 'conventional' },
   ]
 }
+
+/** Once more at the same setting. Common practice, no source. */
+export const springPass: PassPlan = { kind: 'spring', widthMm: 0, direction: 'climb' }

@@ -10,7 +10,7 @@ import { refuseNotPositive } from '#engine/setup/seat/read-part.ts'
 /** What a case may name instead of bringing it along. */
 export type CuttingBooks = { readonly forces: readonly SpecificForce[]; readonly cutters: readonly CutterData[]; readonly steels: readonly SteelGroup[] }
 
-const mostMPa = 1e6, mostRpm = 1e6, mostKw = 1e6, mostPasses = 1000, mostSpeeds = 100, mostTeeth = 100
+const mostMPa = 1e6, mostRpm = 1e6, mostKw = 1e6, mostPasses = 200, mostSpeeds = 100, mostTeeth = 100
 
 /** Widest roughing pass as a share of the diameter. @source SIDE-MILLING */
 const roughShare = 0.3

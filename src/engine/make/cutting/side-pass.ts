@@ -31,10 +31,12 @@ export type CuttingQuestion = {
 }
 
 /**
- * As set, on a cutter that stands still: force of all teeth that may be in at once, at their thickest chip, sharp; `pullN` along the
- * axis, out of the vise for a right-hand helix. `biteMm` is what it takes as it bends, `deflection` what it leaves.
+ * `facesMm`: what the cutter is set to take with what the pass before left, on which force, power and chip go by: force of all teeth that
+ * may be in at once, at their thickest chip, sharp; `pullN` along the axis, out of the vise for a right-hand helix. `biteMm` is what it
+ * takes as it bends, `deflection` what it leaves.
  */
 export type Pass = PassPlan & GivesWay & {
+  readonly facesMm: number
   readonly chip: Chip
   readonly toothN: number
   readonly forceN: number
@@ -52,13 +54,13 @@ export type Wall = { readonly finishUm: number; readonly springUm: number | null
 /** mm. Thinner, the edge rubs and the power law overstates: it is then taken at this. Common practice, no source. @source CUTTING-FORCE */
 export const leastChipMm = 0.01
 
-/** One pass along the edge. @source CUTTING-FORCE CUTTER-BENDING */
-export function passOf({ force, cutter, machine, depthMm, lengthMm, overrunMm }: CuttingQuestion, one: PassPlan, rpm: number, feedPerToothMm: number): Pass {
-  const { diameterMm, teeth, helixDeg } = cutter, chip = chipOf(one.widthMm, diameterMm, feedPerToothMm), feedMmPerMin = feedRate(rpm, teeth, feedPerToothMm)
-  const cut = { kc11MPa: force.kc11MPa, mc: force.mc, depthMm, widthMm: one.widthMm, diameterMm, teeth, feedPerToothMm, helixDeg }, { toothN, forceN, pullN } = millingForce(cut)
-  const kcMPa = specificForce(force.kc11MPa, force.mc, Math.max(chip.meanMm, leastChipMm)), removalCm3PerMin = removalRate(depthMm, one.widthMm, feedMmPerMin), cutterKw = powerKw(removalCm3PerMin, kcMPa)
+/** One pass along the edge, where the one before left something. @source CUTTING-FORCE CUTTER-BENDING */
+export function passOf({ force, cutter, machine, depthMm, lengthMm, overrunMm }: CuttingQuestion, one: PassPlan, leftMm: number, rpm: number, feedPerToothMm: number): Pass {
+  const { diameterMm, teeth, helixDeg } = cutter, facesMm = Math.min(diameterMm, one.widthMm + leftMm), chip = chipOf(facesMm, diameterMm, feedPerToothMm), feedMmPerMin = feedRate(rpm, teeth, feedPerToothMm)
+  const cut = { kc11MPa: force.kc11MPa, mc: force.mc, depthMm, widthMm: facesMm, diameterMm, teeth, feedPerToothMm, helixDeg }, { toothN, forceN, pullN } = millingForce(cut)
+  const kcMPa = specificForce(force.kc11MPa, force.mc, Math.max(chip.meanMm, leastChipMm)), removalCm3PerMin = removalRate(depthMm, facesMm, feedMmPerMin), cutterKw = powerKw(removalCm3PerMin, kcMPa)
   return {
-    ...one, chip, toothN, forceN, pullN, kcMPa, removalCm3PerMin, cutterKw, motorKw: cutterKw / machine.efficiency,
-    ...givesWay(cut, cutter), minutes: passMin(lengthMm + approachMm(one.widthMm, diameterMm) + overrunMm, feedMmPerMin),
+    ...one, facesMm, chip, toothN, forceN, pullN, kcMPa, removalCm3PerMin, cutterKw, motorKw: cutterKw / machine.efficiency,
+    ...givesWay(cut, cutter), minutes: passMin(lengthMm + approachMm(facesMm, diameterMm) + overrunMm, feedMmPerMin),
   }
 }
