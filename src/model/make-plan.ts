@@ -17,10 +17,15 @@ export type ActualField = {
 
 export type PlannedStep = MakeStep & { readonly state: 'done' | 'next' | 'open'; readonly takenHours: number | null; readonly fields: readonly ActualField[] }
 
-/** What is left on the height of a bar before its last tool, in mm; `measured`: from a height read, not from the plan. */
+/** `edges` set the height, `faces` the thickness. */
+export const worked = ['edges', 'faces'] as const
+export type Worked = (typeof worked)[number]
+
+/** What is left on edges or faces of a bar before its last tool, in mm; `measured`: from a size read, not from the plan. */
 export type BarLeft = {
   readonly id: string
-  readonly heightMm: number
+  readonly side: Worked
+  readonly finishedMm: number
   readonly nowMm: number
   readonly measured: boolean
   readonly perSideMm: number
@@ -34,8 +39,9 @@ export type BarLeft = {
 /** Mates that are ground together: what comes off, in how many passes, and what to put under each. */
 export type PackLeft = {
   readonly matesId: string
+  readonly side: Worked
   readonly bars: readonly string[]
-  readonly heightMm: number
+  readonly finishedMm: number
   /** From the highest place, on each of the two sides. */
   readonly downfeedMm: number
   /** Of each stage, and with the sweeps of spark-out, on one side. */
@@ -44,16 +50,23 @@ export type PackLeft = {
   /** Under the hollow in the middle of each bar, hollow side down. */
   readonly shimsMm: readonly number[]
   /** What both would clean up to where the allowance is not enough; null: it is. */
-  readonly lowerHeightMm: number | null
+  readonly lowerMm: number | null
 }
+
+/**
+ * A bar to be pressed straight: a case of `straighten` but for the steel's `eMPa` and `yieldMPa`. The span is shorter than the bar, and
+ * the bow over it less by its square.
+ */
+export type Press = { readonly bar: string; readonly side: Worked; readonly spanMm: number; readonly widthMm: number; readonly depthMm: number; readonly wantedSetUm: number }
 
 export type MakePlan = {
   readonly steps: readonly PlannedStep[]
   readonly next: StepKind | null
   readonly made: readonly MadeBar[]
   readonly bars: readonly BarLeft[]
-  /** Only where edges are ground. */
+  /** Only where there is grinding. */
   readonly packs: readonly PackLeft[]
+  readonly presses: readonly Press[]
   readonly hours: { readonly planned: number; readonly taken: number; readonly left: number }
   /** For the shop's own experience, once all steps are done and the plate was read; null before. */
   readonly experience: Experience | null

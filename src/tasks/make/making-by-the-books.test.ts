@@ -66,7 +66,7 @@ describe('by the books', () => {
   test('a hardened pair 10 × 30 × 150 with 0.12 bow: allowance enough, some 30 passes a side', () => {
     const reading = (bar: string, mm: number) => ({ step: 'read after hardening', bar, what: 'bow of the edges', values: [mm] })
     const answer = ask('plan', { ...pair, route: 'ground', plates: [plate], actuals: { bars: ['A', 'B'].map((id) => ({ id, heightMm: 30, matesId: 'AB' })), readings: [reading('A', 0.12), reading('B', 0.06)] } })
-    expect(sayFinding(answer.findings[0]!, plainUnits)).toBe('A: a bow of 0.12 asks for 0.22 on each side, there are 0.325: enough.')
+    expect(sayFinding(answer.findings[0]!, plainUnits)).toBe('A, edges: a bow of 0.12 asks for 0.22 on each side, there are 0.325: enough.')
     expect(Math.abs(answer.packs[0]!.passesTotal - 30)).toBeLessThanOrEqual(3)
     expect(unsaid(answer)).toEqual([])
   })
@@ -92,7 +92,7 @@ describe('by the books', () => {
     const answer = ask('plan', { ...pair, route: 'ground', plates: [plate], actuals: { bars: [{ id: 'A', heightMm: 30, matesId: 'AB' }], readings } })
     expect(answer.findings.map(({ code }) => code)).toEqual(['allowance-not-enough', 'bar-harder-than-published', 'reading-outside'])
     // by hand: 0.325 less 0.05 and 0.05; 30.65 − 2 × 0.40
-    expect(sayFinding(answer.findings[0]!, plainUnits)).toBe('A: a bow of 0.3 asks for 0.4 on each side and there are only 0.325. Before the last tool: straighten to 0.225 or less; or let the pack become 29.85 instead.')
+    expect(sayFinding(answer.findings[0]!, plainUnits)).toBe('A, edges: a bow of 0.3 asks for 0.4 on each side and there are only 0.325. Before the last tool: straighten to 0.225 or less; or let the pack become 29.85 instead.')
     expect(unsaid(answer)).toEqual([])
   })
 })

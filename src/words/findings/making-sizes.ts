@@ -13,10 +13,10 @@ export const makingSizeWords: { readonly [code: string]: Say } = {
   'delivery-inside': (facts, w) => `${w.text(facts.stock)}: ${w.length(facts.measuredMm)} is inside ${w.length(facts.lowMm)} to ${w.length(facts.highMm)}${grade(facts)}, ${percent(facts.sharePercent, w)} of what it may be off ${w.length(facts.nominalMm)}.`,
   'delivery-outside': (facts, w) => `${w.text(facts.stock)}: ${w.length(facts.measuredMm)} is outside ${w.length(facts.lowMm)} to ${w.length(facts.highMm)}${grade(facts)}: a ground for complaint.`,
 
-  'height-lost': (facts, w) => `${w.bars(facts.bar)} is ${w.length(facts.nowMm)} already, below ${w.length(facts.heightMm)}: it becomes a lower one.`,
-  'allowance-enough': (facts, w) => `${w.bars(facts.bar)}: a bow of ${w.length(facts.bowMm)} asks for ${w.length(facts.neededPerSideMm)} on each side, there are ${w.length(facts.perSideMm)}: enough.`,
-  'allowance-not-enough': (facts, w) => `${w.bars(facts.bar)}: a bow of ${w.length(facts.bowMm)} asks for ${w.length(facts.neededPerSideMm)} on each side and there are only ${w.length(facts.perSideMm)}. Before the last tool: straighten to ${w.length(facts.roomMm)} or less${lower(facts, w)}.`,
-  'allowance-gone': (facts, w) => `${w.bars(facts.bar)}: ${w.length(facts.perSideMm)} on each side does not even clean up a straight bar${lower(facts, w)}.`,
+  'size-lost': (facts, w) => `${w.bars(facts.bar)} is ${w.length(facts.nowMm)} ${facts.side === 'faces' ? 'thick' : 'high'} already, below ${w.length(facts.finishedMm)}: it becomes a ${facts.side === 'faces' ? 'thinner' : 'lower'} one.`,
+  'allowance-enough': (facts, w) => `${w.bars(facts.bar)}, ${w.text(facts.side)}: a bow of ${w.length(facts.bowMm)} asks for ${w.length(facts.neededPerSideMm)} on each side, there are ${w.length(facts.perSideMm)}: enough.`,
+  'allowance-not-enough': (facts, w) => `${w.bars(facts.bar)}, ${w.text(facts.side)}: a bow of ${w.length(facts.bowMm)} asks for ${w.length(facts.neededPerSideMm)} on each side and there are only ${w.length(facts.perSideMm)}. Before the last tool: straighten to ${w.length(facts.roomMm)} or less${lower(facts, w)}.`,
+  'allowance-gone': (facts, w) => `${w.bars(facts.bar)}, ${w.text(facts.side)}: ${w.length(facts.perSideMm)} on each side does not even clean up a straight bar${lower(facts, w)}.`,
   'bar-softer-than-asked': (facts, w) => `${w.bars(facts.bar)}: ${w.number(facts.hrc)} HRC read, ${w.number(facts.askedHrc)} asked. Look for lost carbon under the reading before anything is done again.`,
   'bar-harder-than-published': (facts, w) => `${w.bars(facts.bar)}: ${w.number(facts.hrc)} HRC read, ${w.number(facts.highestHrc)} is the most published for ${w.text(facts.steel)} after tempering (${w.text(facts.source)}). The reading is kept: repeat it on a calibrated tester, and look which steel it is.`,
   'reading-outside': (facts, w) => `${w.bars(facts.bar)}, after ${w.text(facts.step)}: ${w.text(facts.what)} reads ${values(facts, w)}, ${limits(facts, w)}. Do not go on before it is settled.`,
@@ -24,7 +24,7 @@ export const makingSizeWords: { readonly [code: string]: Say } = {
 
 const grade = ({ grade: name }: Facts): string => (typeof name === 'string' ? ` (${name})` : '')
 const percent = (share: Facts[string] | undefined, w: Wording): string => (typeof share === 'number' ? `${w.number(Math.round(share))} %` : '?')
-const lower = ({ lowerHeightMm }: Facts, w: Wording): string => (typeof lowerHeightMm === 'number' && lowerHeightMm > 0 ? `; or let the pack become ${w.length(lowerHeightMm)} instead` : '')
+const lower = ({ lowerMm }: Facts, w: Wording): string => (typeof lowerMm === 'number' && lowerMm > 0 ? `; or let the pack become ${w.length(lowerMm)} instead` : '')
 
 function values({ values: list, what }: Facts, w: Wording): string {
   const said = (one: Facts[string] | undefined) => (what === 'hardness' ? w.number(one) : w.length(one))

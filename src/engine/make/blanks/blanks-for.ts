@@ -29,12 +29,15 @@ export const isCutOnly = (route: RouteKind): boolean => route === 'as drawn' || 
 export function blanksFor(order: Order, route: RouteKind, making: Making): Blanks {
   if (!isHardened(route)) return blanksOf(order, route, making, null)
   const canBe = making.steels.filter(({ name, hardening }) => hardening !== null && [...making.lengths, ...making.plates].some(({ steel, condition }) => steel === name && conditionsFor[route].includes(condition)))
-  const tried = canBe.map((steel) => blanksOf(order, route, making, steel)).toSorted((a, b) => Number(tooSoft(a, order)) - Number(tooSoft(b, order)) || undone(a) - undone(b) || (a.cuts.cost ?? Infinity) - (b.cuts.cost ?? Infinity) || (a.steel!.name < b.steel!.name ? -1 : 1))
+  const tried = canBe.map((steel) => blanksOf(order, route, making, steel))
+    .toSorted((a, b) => tooSoft(a, order) - tooSoft(b, order) || undone(a) - undone(b) || costly(a) - costly(b) || (a.steel!.name < b.steel!.name ? -1 : 1))
   return tried[0] ?? blanksOf(order, route, { ...making, lengths: [], plates: [] }, null)
 }
 
 const undone = ({ cuts }: Blanks): number => cuts.short.reduce((sum, { count }) => sum + count, 0)
-const tooSoft = ({ steel }: Blanks, { hrc }: Order): boolean => hrc !== null && hrc > steel!.hardening!.hrcTo
+/** Finite, so that two without a price are equal. */
+const costly = ({ cuts }: Blanks): number => cuts.cost ?? Number.MAX_VALUE
+const tooSoft = ({ steel }: Blanks, { hrc }: Order): number => Number(hrc !== null && hrc > steel!.hardening!.hrcTo)
 
 /** Nothing known of the steel: it neither grows nor shrinks, and bends as in oil. */
 const unknownHardening = { quench: 'oil', hrcFrom: 0, hrcTo: 0, growthFromPercent: 0, growthToPercent: 0 } as const

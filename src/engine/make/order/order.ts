@@ -30,31 +30,43 @@ export function orderOf(wanted: OrderWanted): Order {
 
 function heightsOf(heights: HeightsWanted): readonly number[] {
   if (heights.by === 'list') return [...new Set(heights.heightsMm)].toSorted((a, b) => a - b)
-  const span = heights.by === 'ladder' ? heights.toMm - heights.fromMm : heights.jawHeightMm - heights.belowMm - heights.lowestMm
-  if (span < -touchMm) throw new Refusal('ladder-upside-down', heights.by === 'ladder' ? { field: 'heights.toMm', given: heights.toMm, needed: { leastMm: heights.fromMm } } : { field: 'heights.lowestMm', given: heights.lowestMm, needed: { mostMm: heights.jawHeightMm - heights.belowMm } })
-  const rungs = Math.floor(span / heights.stepMm + 1e-6) + 1
+  const { stepMm } = heights, lowMm = heights.by === 'ladder' ? heights.fromMm : heights.lowestMm, topMm = heights.by === 'ladder' ? heights.toMm : heights.jawHeightMm - heights.belowMm
+  if (topMm < lowMm - touchMm) throw upsideDown(heights, lowMm, topMm)
+  const rungs = Math.floor((topMm - lowMm) / stepMm + 1e-6) + 1
   if (rungs > mostHeights) throw new Refusal('too-many', { field: 'heights.stepMm', given: rungs, needed: mostHeights })
-  const lowest = heights.by === 'ladder' ? heights.fromMm : heights.jawHeightMm - heights.belowMm - (rungs - 1) * heights.stepMm
-  const ladder: Ladder = { lowest, step: heights.stepMm, rungs }
+  const ladder: Ladder = { lowest: heights.by === 'ladder' ? lowMm : topMm - (rungs - 1) * stepMm, step: stepMm, rungs }
   return Array.from({ length: rungs }, (_, rung) => heightOf(ladder, rung))
 }
 
-const lengthOf = ({ length }: OrderWanted): number => (length.by === 'length' ? length.lengthMm : heightOf({ lowest: length.jawWidthMm, step: -length.underMm, rungs: 2 }, 1))
+function upsideDown({ by }: HeightsWanted, lowMm: number, topMm: number): Refusal {
+  return new Refusal('ladder-upside-down', by === 'ladder' ? { field: 'heights.toMm', given: topMm, needed: { leastMm: lowMm } } : { field: 'heights.lowestMm', given: lowMm, needed: { mostMm: topMm } })
+}
 
-function refuseUnfit({ heights, length, thicknessMm, pairs, vises }: OrderWanted): void {
-  const sizes: readonly (readonly [string, number])[] = [
-    ...(heights.by === 'list' ? heights.heightsMm.map((mm, k) => [`heights.heightsMm[${k}]`, mm] as const) : heights.by === 'ladder' ? [['heights.fromMm', heights.fromMm] as const, ['heights.stepMm', heights.stepMm] as const] : [['heights.jawHeightMm', heights.jawHeightMm] as const, ['heights.stepMm', heights.stepMm] as const, ['heights.lowestMm', heights.lowestMm] as const]),
-    length.by === 'length' ? ['length.lengthMm', length.lengthMm] : ['length.jawWidthMm', length.jawWidthMm], ['thicknessMm', thicknessMm],
-  ]
-  for (const [field, given] of sizes) if (given <= touchMm) throw new Refusal('size-not-positive', { field, given, needed: { aboveMm: 0 } })
+const lengthOf = ({ length }: OrderWanted): number => (length.by === 'length' ? length.lengthMm : Math.round((length.jawWidthMm - length.underMm) * 1e9) / 1e9)
+
+type Sizes = readonly (readonly [field: string, given: number])[]
+
+function refuseUnfit(wanted: OrderWanted): void {
+  const { heights, length, pairs, vises } = wanted
+  for (const [field, given] of sizesOf(wanted)) if (given <= touchMm) throw new Refusal('size-not-positive', { field, given, needed: { aboveMm: 0 } })
   for (const [field, given] of [['pairs', pairs], ['vises', vises]] as const) {
     if (given < 1) throw new Refusal('size-not-positive', { field, given, needed: { above: 0 } })
     if (given > 1000) throw new Refusal('too-many', { field, given, needed: 1000 })
   }
-  const wishes: readonly (readonly [string, number])[] = [...(heights.by === 'jaw' ? [['heights.belowMm', heights.belowMm] as const] : []), ...(length.by === 'jaw' ? [['length.underMm', length.underMm] as const] : [])]
+  const wishes: Sizes = [...(heights.by === 'jaw' ? [['heights.belowMm', heights.belowMm] as const] : []), ...(length.by === 'jaw' ? [['length.underMm', length.underMm] as const] : [])]
   for (const [field, given] of wishes) if (given < 0) throw new Refusal('wish-negative', { field, given, needed: 0 })
   if (heights.by === 'list' && heights.heightsMm.length === 0) throw new Refusal('field-missing', { field: 'heights.heightsMm', given: null, needed: 'a list' })
   if (length.by === 'jaw' && length.underMm >= length.jawWidthMm - touchMm) throw new Refusal('length-not-left', { field: 'length.underMm', given: length.underMm, needed: { lessMm: length.jawWidthMm } })
+}
+
+/** Everything that has to be above 0. */
+function sizesOf({ heights, length, thicknessMm }: OrderWanted): Sizes {
+  const long = length.by === 'length' ? (['length.lengthMm', length.lengthMm] as const) : (['length.jawWidthMm', length.jawWidthMm] as const), others: Sizes = [long, ['thicknessMm', thicknessMm]]
+  switch (heights.by) {
+    case 'list': return [...heights.heightsMm.map((mm, k) => [`heights.heightsMm[${k}]`, mm] as const), ...others]
+    case 'ladder': return [['heights.fromMm', heights.fromMm], ['heights.stepMm', heights.stepMm], ...others]
+    case 'jaw': return [['heights.jawHeightMm', heights.jawHeightMm], ['heights.stepMm', heights.stepMm], ['heights.lowestMm', heights.lowestMm], ...others]
+  }
 }
 
 function findingsOf({ heights, length, thicknessMm }: OrderWanted, heightsMm: readonly number[], lengthMm: number): readonly Finding[] {

@@ -1,14 +1,14 @@
 import type { Finding } from '#model/finding.ts'
-import type { BarLeft, MakePlan, PackLeft, PlannedStep } from '#model/make-plan.ts'
+import { type ActualField, type BarLeft, type MakePlan, type PackLeft, type PlannedStep, type Worked, worked } from '#model/make-plan.ts'
 import type { Making } from '#model/making.ts'
-import type { Actuals, MadeBar } from '#model/make-step.ts'
+import type { Actuals, MadeBar, StepKind } from '#model/make-step.ts'
 import type { Order } from '#model/order.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Experience, Route } from '#model/route.ts'
 import type { Sum } from '#model/sum.ts'
-import { isHardened } from '#engine/make/blanks/blanks-for.ts'
-import { barsLeft, leftFindings, packsLeft } from '#engine/make/plan/bars-left.ts'
+import { barsLeft, leftFindings, packsLeft, readOf } from '#engine/make/plan/bars-left.ts'
 import { fieldsOf } from '#engine/make/plan/fields.ts'
+import { pressesFor } from '#engine/make/plan/presses.ts'
 import { refuseIdTwice } from '#engine/read/refuse-twice.ts'
 
 /**
@@ -26,14 +26,14 @@ export function planFrom(order: Order, route: Route, making: Making, actuals: Ac
     const done = actuals.done.find((one) => one.step === step.kind)
     return { ...step, state: done !== undefined ? 'done' : isNext(k) ? 'next' : 'open', takenHours: done?.hours ?? null, fields: fieldsOf(step, made, actuals) }
   })
-  const lastTool = steps.find(({ kind }) => kind === 'grind the edges' || kind === 'hard mill the edges'), isToCome = isHardened(route.kind) && lastTool?.state !== 'done'
-  const bars = isToCome ? barsLeft(made, route.blanks, making, actuals) : [], packs = isToCome && route.kind === 'ground' ? packsLeft(made, bars, making, actuals) : []
-  const lowerOf = (bar: BarLeft) => packs.find((pack) => pack.bars.includes(bar.id))?.lowerHeightMm ?? null
+  const isToCome = (kind: StepKind) => steps.some((step) => step.kind === kind && step.state !== 'done')
+  const sides = worked.filter((side) => (side === 'edges' ? isToCome('grind the edges') || isToCome('hard mill the edges') : isToCome('grind the faces')))
+  const bars = sides.flatMap((side) => barsLeft(side, made, route.blanks, making, actuals)), packs = route.kind === 'ground' ? sides.flatMap((side) => packsLeft(side, made, bars, making, actuals)) : []
   const planned = total(steps.map(({ hours }) => hours)), taken = total(steps.map(({ takenHours }) => takenHours ?? 0)), left = total(steps.map((step) => (step.state === 'done' ? 0 : step.hours)))
   return {
-    steps, next: steps.find(({ state }) => state === 'next')?.kind ?? null, made, bars, packs, hours: { planned, taken, left },
+    steps, next: steps.find(({ state }) => state === 'next')?.kind ?? null, made, bars, packs, presses: isToCome('straighten') ? pressesFor(route, made, actuals) : [], hours: { planned, taken, left },
     experience: experienceOf(route, made, steps, actuals),
-    findings: [...leftFindings(bars, lowerOf, making), ...hardnessFindings(order, route, making, bars), ...outsideFindings(steps)],
+    findings: [...leftFindings(bars, packs, making), ...hardnessFindings(order, route, making, bars.filter(({ side }) => side === 'edges')), ...outsideFindings(steps, sides)],
     sum: [...bars.map((bar) => barSum(bar, making)), ...packs.flatMap((pack) => packSum(pack, bars, making))],
   }
 }
@@ -66,9 +66,10 @@ function hardnessFindings({ hrc }: Order, { steel: name }: Route, { steels }: Ma
   })
 }
 
-/** Readings outside their limits, each with the step at which it was read. Bow of the edges is told with what is left. */
-function outsideFindings(steps: readonly PlannedStep[]): readonly Finding[] {
-  return steps.flatMap(({ kind, fields }) => fields.filter((field) => field.isInside === false && field.what !== 'hardness' && !(kind === 'read after hardening' && field.what === 'bow of the edges'))
+/** Readings outside their limits, each with the step at which it was read. Hardness, and bow that is still to be ground off, are told elsewhere. */
+function outsideFindings(steps: readonly PlannedStep[], sides: readonly Worked[]): readonly Finding[] {
+  const isTold = (kind: StepKind, { what }: ActualField) => what === 'hardness' || (kind === 'read after hardening' && sides.some((side) => readOf[side].bow === what))
+  return steps.flatMap(({ kind, fields }) => fields.filter((field) => field.isInside === false && !isTold(kind, field))
     .map(({ bar, what, values, least, most }) => ({ code: 'reading-outside', facts: { step: kind, bar, what, values: values!, least, most } })))
 }
 
@@ -92,10 +93,10 @@ function barSum({ id, bowMm, neededPerSideMm }: BarLeft, { leave }: Making): Sum
   return { formula: bowMm === null ? 'needed-per-side-planned' : 'needed-per-side', result: { name: 'neededPerSideMm', value: neededPerSideMm }, inputs: { bar: id, bowMm: bowMm ?? leave.bowMm, cleanUpMm: leave.cleanUpMm, skinMm: leave.skinMm }, sources }
 }
 
-function packSum({ heightMm, bars: ids, downfeedMm, passes, passesTotal }: PackLeft, bars: readonly BarLeft[], { infeeds, leave }: Making): readonly Sum[] {
-  const own = bars.filter(({ id }) => ids.includes(id)), mostBowMm = own.reduce((most, { bowMm }) => Math.max(most, bowMm ?? leave.bowMm), 0)
+function packSum({ side, finishedMm, bars: ids, downfeedMm, passes, passesTotal }: PackLeft, bars: readonly BarLeft[], { infeeds, leave }: Making): readonly Sum[] {
+  const own = bars.filter((bar) => bar.side === side && ids.includes(bar.id)), mostBowMm = own.reduce((most, { bowMm }) => Math.max(most, bowMm ?? leave.bowMm), 0)
   return [
-    { formula: 'downfeed-per-side', result: { name: 'downfeedMm', value: downfeedMm }, inputs: { mates: ids.join(', '), finishedMm: heightMm, highestMm: 2 * downfeedMm - mostBowMm + heightMm, bowMm: mostBowMm }, sources },
+    { formula: 'downfeed-per-side', result: { name: 'downfeedMm', value: downfeedMm }, inputs: { mates: ids.join(', '), finishedMm, highestMm: 2 * downfeedMm - mostBowMm + finishedMm, bowMm: mostBowMm }, sources },
     { formula: 'passes-per-side', result: { name: 'passesTotal', value: passesTotal }, inputs: { downfeedMm, stages: infeeds.stages.length, cutting: total(passes), sparkOut: infeeds.sparkOut }, sources },
   ]
 }

@@ -1,5 +1,6 @@
 import type { CutList } from '#model/blank.ts'
 import type { Finding } from '#model/finding.ts'
+import type { Machine } from '#model/machine.ts'
 import type { Making } from '#model/making.ts'
 import type { MakingSteel } from '#model/making-steel.ts'
 import type { MakeStep } from '#model/make-step.ts'
@@ -34,15 +35,21 @@ export function missing({ kind, order, making, steps, cuts, steel }: Considered)
   const outside = making.hardening !== null, has = (machine: string) => making.machines.some((one) => one.kind === machine)
   const machines = new Set(steps.flatMap(({ kind: step }) => (step === 'square the ends' || (furnaceSteps.includes(step) && outside) ? [] : (machineOf[step] ?? []))))
   const lacking = [...machines].filter((machine) => !has(machine)), longMm = Math.max(...steps.flatMap(({ sizes }) => sizes.map(({ size }) => size.lengthMm)), order.lengthMm)
-  const tooShort = making.machines.filter(({ kind: one, longestMm }) => machines.has(one) && one !== 'saw' && longestMm !== null && longestMm < longMm - touchMm && !making.machines.some((other) => other.kind === one && (other.longestMm === null || other.longestMm >= longMm - touchMm)))
+  const takes = ({ longestMm }: Machine) => longestMm === null || longestMm >= longMm - touchMm
+  const tooShort = making.machines.filter((one) => machines.has(one.kind) && one.kind !== 'saw' && !takes(one) && !making.machines.some((other) => other.kind === one.kind && takes(other)))
   return [
     ...lacking.map((machine) => ({ code: 'machine-missing', facts: { machine } })),
     ...tooShort.map(({ name, longestMm }) => ({ code: 'machine-too-short', facts: { machine: name, longestMm, lengthMm: longMm } })),
-    ...(kind === 'hard milled' && has('mill') && !making.machines.some(({ kind: one, hardMilling }) => one === 'mill' && hardMilling) ? [{ code: 'mill-not-for-hard', facts: {} }] : []),
+    ...(kind === 'hard milled' && has('mill') && !making.machines.some(({ hardMilling }) => hardMilling) ? [{ code: 'mill-not-for-hard', facts: {} }] : []),
     ...(isHardened(kind) && steel === null ? [{ code: 'no-steel-to-harden', facts: {} }] : []),
-    ...(isHardened(kind) && steel !== null && order.hrc !== null && order.hrc > steel.hardening!.hrcTo ? [{ code: 'harder-than-published', facts: { steel: steel.name, askedHrc: order.hrc, highestHrc: steel.hardening!.hrcTo, source: steel.source } }] : []),
+    ...tooHard(order, isHardened(kind) ? steel : null),
     ...(cuts !== null && cuts.short.length > 0 ? [{ code: 'stock-missing', facts: { heightsMm: cuts.short.map(({ heightMm }) => heightMm), bars: cuts.short.reduce((sum, { count }) => sum + count, 0) } }] : []),
   ]
+}
+
+function tooHard({ hrc }: Order, steel: MakingSteel | null): readonly Finding[] {
+  const highestHrc = steel?.hardening?.hrcTo ?? null
+  return hrc === null || highestHrc === null || hrc <= highestHrc ? [] : [{ code: 'harder-than-published', facts: { steel: steel!.name, askedHrc: hrc, highestHrc, source: steel!.source } }]
 }
 
 /** Where the route can be gone and still does not give what is asked. */
@@ -58,11 +65,11 @@ export function shortOf({ kind, order, making, expected, days, cuts }: Considere
 
 /** What speaks against it without ruling it out. */
 export function drawbacks({ kind, order, making, expected, cuts, cost }: Considered): readonly Finding[] {
-  const limitUm = making.limitsUm[order.use], { countOnUm, carefulUm } = worstOf(expected), sections = order.heightsMm.length, bought = making.bought?.cost ?? null
+  const limitUm = making.limitsUm[order.use], { countOnUm, carefulUm } = worstOf(expected), bought = making.bought?.cost ?? null
   const isThin = order.thicknessMm <= thinMm + touchMm || order.lengthMm / order.thicknessMm > thinRatio
   return [
     ...((countOnUm === null || countOnUm > limitUm + touchMm) && carefulUm !== null && carefulUm <= limitUm + touchMm ? [{ code: 'only-with-care', facts: { use: order.use, limitUm, countOnUm, carefulUm } }] : []),
-    ...(isCutOnly(kind) && cost.stock !== null && bought !== null && cost.stock > bought ? [{ code: 'stock-dearer-than-set', facts: { sections, stockCost: cost.stock, boughtCost: bought } }] : isCutOnly(kind) && sections > manySections ? [{ code: 'section-for-each-height', facts: { sections } }] : []),
+    ...(isCutOnly(kind) ? sectionsFinding(order.heightsMm.length, cost.stock, bought) : []),
     ...(kind !== 'bought' && !isCutOnly(kind) && cost.total !== null && bought !== null && cost.total > bought ? [{ code: 'dearer-than-buying', facts: { cost: cost.total, boughtCost: bought } }] : []),
     ...(isCutOnly(kind) ? [{ code: 'mates-from-one-bar-only', facts: {} }] : []),
     ...(kind === 'as drawn' || kind === 'milled' || kind === 'rubbed' ? [{ code: 'soft-bars-dent', facts: {} }] : []),
@@ -76,6 +83,11 @@ export function drawbacks({ kind, order, making, expected, cuts, cost }: Conside
     ...(cuts?.findings.filter(({ code }) => code === 'rolled-skin-comes-off') ?? []),
     ...(cost.unpriced.length > 0 ? [{ code: 'not-priced', facts: { what: cost.unpriced } }] : []),
   ]
+}
+
+function sectionsFinding(sections: number, stockCost: number | null, boughtCost: number | null): readonly Finding[] {
+  if (stockCost !== null && boughtCost !== null && stockCost > boughtCost) return [{ code: 'stock-dearer-than-set', facts: { sections, stockCost, boughtCost } }]
+  return sections > manySections ? [{ code: 'section-for-each-height', facts: { sections } }] : []
 }
 
 /** The softest of what comes out, in HRC; 0 where it is soft steel, null where it is hardened here or nobody says. */

@@ -24,7 +24,7 @@ export function routesOf(order: Order, making: Making): readonly Route[] {
 const ranks: { readonly [status in RouteStatus]: number } = { serves: 0, careful: 1, short: 2, blocked: 3 }
 
 function inOrder(a: Route, b: Route): number {
-  return ranks[a.status] - ranks[b.status] || (a.cost.total ?? Infinity) - (b.cost.total ?? Infinity) || a.hours - b.hours || routeKinds.indexOf(a.kind) - routeKinds.indexOf(b.kind)
+  return ranks[a.status] - ranks[b.status] || (a.cost.total ?? Number.MAX_VALUE) - (b.cost.total ?? Number.MAX_VALUE) || a.hours - b.hours || routeKinds.indexOf(a.kind) - routeKinds.indexOf(b.kind)
 }
 
 /** One route for itself; its rank and reasons come with the others. */
@@ -71,9 +71,15 @@ function becauseOf({ status, cost, expected }: Route, { use }: Order, { limitsUm
   const says: { readonly [of in RouteStatus]: string } = { serves: 'route-serves', careful: 'route-with-care', short: 'route-falls-short', blocked: 'route-not-open' }
   return [
     { code: says[status], facts },
-    ...(status !== 'blocked' && cost.total !== null && cheapest !== null ? [cost.total <= cheapest.cost.total! ? { code: 'route-cheapest', facts: { cost: cost.total } } : { code: 'route-dearer', facts: { cost: cost.total, byCost: cost.total - cheapest.cost.total!, than: cheapest.kind } }] : []),
+    ...(status !== 'blocked' && cheapest !== null ? priceFinding(cost.total, cheapest) : []),
     ...(expected.match.countOn.standing === 'shop' && expected.checks > 0 ? [{ code: 'own-experience', facts: { checks: expected.checks } }] : []),
   ]
+}
+
+function priceFinding(cost: number | null, cheapest: Route): readonly Finding[] {
+  const leastCost = cheapest.cost.total!
+  if (cost === null) return []
+  return [cost <= leastCost ? { code: 'route-cheapest', facts: { cost } } : { code: 'route-dearer', facts: { cost, byCost: cost - leastCost, than: cheapest.kind } }]
 }
 
 const total = (list: readonly number[]): number => list.reduce((sum, one) => sum + one, 0)
