@@ -62,6 +62,8 @@ describe('heat', () => {
     expect(read(64)).toContain('measured-above-tempered')
     expect(read(60)).not.toContain('measured-above-tempered')
     expect(read(40)).toContain('measured-below-table')
+    // without rows there is nothing to hold a reading against
+    expect(codes({ ...bar, hrc: undefined, measuredHrc: 60, table: { ...table, tempering: [] } }).filter((code) => code.startsWith('measured'))).toEqual([])
     expect(answer({ ...bar, hrc: undefined, measuredHrc: 67 })).toMatchObject({ temper: null, indication: { hv: 670, rmMPa: null } })
   })
 

@@ -95,8 +95,9 @@ function growthOf({ table: { growthPercent }, heightMm, thicknessMm, lengthMm }:
 
 function measuredFindings({ table: { steel, asQuenchedHrc, tempering }, measuredHrc }: HeatQuestion): readonly Finding[] {
   if (measuredHrc === null) return []
-  const highest = Math.max(...tempering.map(({ toHrc }) => toHrc)), lowest = Math.min(...tempering.map(({ fromHrc }) => fromHrc))
   if (asQuenchedHrc !== null && measuredHrc > asQuenchedHrc.to) return [{ code: 'measured-above-published', facts: { measuredHrc, steel, fromHrc: asQuenchedHrc.from, toHrc: asQuenchedHrc.to, source: asQuenchedHrc.source } }]
+  if (tempering.length === 0) return []
+  const highest = Math.max(...tempering.map(({ toHrc }) => toHrc)), lowest = Math.min(...tempering.map(({ fromHrc }) => fromHrc))
   if (measuredHrc > highest) return [{ code: 'measured-above-tempered', facts: { measuredHrc, steel, mostHrc: highest } }]
   return measuredHrc < lowest ? [{ code: 'measured-below-table', facts: { measuredHrc, steel, leastHrc: lowest } }] : []
 }
