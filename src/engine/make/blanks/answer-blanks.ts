@@ -9,7 +9,8 @@ import { blanksSum } from '#engine/make/blanks/blanks-sum.ts'
 import { deliveredOf, judgeDelivered } from '#engine/make/blanks/delivered.ts'
 import { orderOf } from '#engine/make/order/order.ts'
 import { readOrder, refuseBadDay } from '#engine/make/order/read-order.ts'
-import { readMaking, refuseUnfit } from '#engine/make/route/read-making.ts'
+import { readMaking } from '#engine/make/route/read-making.ts'
+import { refuseMaking } from '#engine/make/route/refuse-making.ts'
 import { readCase, type Ignored } from '#engine/read/read-case.ts'
 
 export type BlanksAnswer = { readonly blanks: readonly Blank[]; readonly cuts: CutList; readonly steel: string | null; readonly findings: readonly Finding[]; readonly sum: readonly Sum[] }
@@ -27,7 +28,7 @@ export function answerBlanks(raw: unknown, books: MakingBooks): BlanksAnswer & I
   const { making, measured } = value, route = value.route!
   refuseBadDay(value.order!)
   const order = orderOf(value.order!)
-  refuseUnfit(making)
+  refuseMaking(making)
   const { blanks, cuts, steel, findings } = blanksFor(order, route, making)
   const judged = measured.map(({ stock: id, dimension, mm }, k): Finding => {
     const stock = [...making.lengths, ...making.plates].find((one) => one.id === id)

@@ -7,7 +7,8 @@ import { type Route, routeKinds } from '#model/route.ts'
 import { orderOf } from '#engine/make/order/order.ts'
 import { readOrder, refuseBadDay } from '#engine/make/order/read-order.ts'
 import { planFrom } from '#engine/make/plan/plan.ts'
-import { readMaking, refuseUnfit } from '#engine/make/route/read-making.ts'
+import { readMaking } from '#engine/make/route/read-making.ts'
+import { refuseMaking } from '#engine/make/route/refuse-making.ts'
 import { routeOf } from '#engine/make/route/route.ts'
 import type { RawObject } from '#engine/read/raw-object.ts'
 import { readCase, type Ignored } from '#engine/read/read-case.ts'
@@ -23,7 +24,7 @@ export function answerPlan(raw: unknown, books: MakingBooks): MakePlan & { reado
   const { value, ignored } = readCase(raw, (object) => ({ order: object.object('order', readOrder), route: object.word('route', routeKinds), making: readMaking(object, books), actuals: object.objectOr('actuals', readActuals, none) }))
   refuseBadDay(value.order!)
   const order = orderOf(value.order!)
-  refuseUnfit(value.making)
+  refuseMaking(value.making)
   refuseActuals(value.actuals)
   const route = routeOf(value.route!, order, value.making)
   return { ...planFrom(order, route, value.making, value.actuals), order, route, ignored }

@@ -4,7 +4,6 @@ import type { GrindingAllowance } from '#model/grinding-allowance.ts'
 import type { Bought, Infeeds, Leave, Making, MakingBooks, Outside } from '#model/making.ts'
 import type { Hardening, MakingSteel } from '#model/making-steel.ts'
 import { stepKinds } from '#model/make-step.ts'
-import { Refusal } from '#model/refusal.ts'
 import { type Experience, routeKinds, type StepTime } from '#model/route.ts'
 import { conditions, type StockLength } from '#model/stock-length.ts'
 import type { StockLimit } from '#model/stock-limit.ts'
@@ -120,56 +119,3 @@ const readInfeeds = (raw: RawObject): Infeeds => ({
   stages: raw.list('stages', (one) => ({ infeedUm: one.number('infeedUm', longestUm), takesUm: one.path.endsWith('[0]') ? one.numberOr('takesUm', 0, longestUm) : one.number('takesUm', longestUm) }), 20),
   sparkOut: raw.countOr('sparkOut', usualInfeeds.sparkOut),
 })
-
-/** @throws Refusal `size-not-positive`, `wish-negative`, `id-used-twice`, `steel-not-listed`, `range-upside-down`, `too-few-stages`, `too-many` */
-export function refuseUnfit(making: Making): void {
-  const sizes = [
-    ...(['lengths', 'plates'] as const).flatMap((list) => making[list].flatMap((one, k) => (['lengthMm', 'widthMm', 'thicknessMm'] as const).map((key) => [`${list}[${k}].${key}`, one[key]] as const))),
-    ...making.machines.flatMap(({ longestMm, kerfMm }, k) => [[`machines[${k}].longestMm`, longestMm ?? 1] as const, [`machines[${k}].kerfMm`, kerfMm ?? 1] as const]),
-    ...making.infeeds.stages.map(({ infeedUm }, k) => [`infeeds.stages[${k}].infeedUm`, infeedUm] as const),
-    ...Object.entries(making.limitsUm).map(([use, um]) => [`limitsUm.${use}`, um] as const), ['hoursPerDay', making.hoursPerDay] as const,
-  ]
-  for (const [field, given] of sizes) if (given < 1e-6) throw new Refusal('size-not-positive', { field, given, needed: { above: 0 } })
-  const wishes = [
-    ...(['lengths', 'plates'] as const).flatMap((list) => making[list].map(({ price }, k) => [`${list}[${k}].price`, price ?? 0] as const)),
-    ...making.machines.flatMap(({ perHour, sawnFaceMm }, k) => [[`machines[${k}].perHour`, perHour ?? 0] as const, [`machines[${k}].sawnFaceMm`, sawnFaceMm ?? 0] as const]),
-    ['handPerHour', making.handPerHour ?? 0] as const, ['cutterCost', making.cutterCost ?? 0] as const, ['daysLeft', making.daysLeft ?? 0] as const,
-    ...(['hardening', 'bought'] as const).flatMap((key) => [[`${key}.cost`, making[key]?.cost ?? 0] as const, [`${key}.days`, making[key]?.days ?? 0] as const]),
-    ['bought.matchUm', making.bought?.matchUm ?? 0] as const, ['bought.parallelUm', making.bought?.parallelUm ?? 0] as const,
-    ...Object.entries(making.leave).map(([key, mm]) => [`leave.${key}`, mm] as const), ...making.infeeds.stages.map(({ takesUm }, k) => [`infeeds.stages[${k}].takesUm`, takesUm] as const),
-    ...making.times.flatMap((time, k) => (['orderMin', 'heightMin', 'barMin', 'unattendedMin'] as const).map((key) => [`times[${k}].${key}`, time[key]] as const)),
-    ...making.experience.flatMap(({ matchUm, parallelUm, hours }, k) => [...[...matchUm, ...parallelUm].map((um) => [`experience[${k}]`, um] as const), [`experience[${k}].hours.taken`, hours?.taken ?? 0] as const, [`experience[${k}].hours.planned`, hours?.planned ?? 0] as const]),
-  ]
-  for (const [field, given] of wishes) if (given < 0) throw new Refusal('wish-negative', { field, given, needed: 0 })
-  if (making.infeeds.stages.length === 0) throw new Refusal('too-few-stages', { field: 'infeeds.stages', given: 0, needed: 1 })
-  if (making.infeeds.sparkOut > 1000) throw new Refusal('too-many', { field: 'infeeds.sparkOut', given: making.infeeds.sparkOut, needed: 1000 })
-  refuseTwice([...making.lengths.map(({ id }, k) => [`lengths[${k}].id`, id] as const), ...making.plates.map(({ id }, k) => [`plates[${k}].id`, id] as const)])
-  refuseTwice(making.machines.map(({ id }, k) => [`machines[${k}].id`, id] as const))
-  refuseTwice(making.steels.map(({ name }, k) => [`steels[${k}].name`, name] as const))
-  const names = making.steels.map(({ name }) => name)
-  for (const list of ['lengths', 'plates'] as const) {
-    making[list].forEach(({ steel }, k) => { if (!names.includes(steel)) throw new Refusal('steel-not-listed', { field: `${list}[${k}].steel`, given: steel, needed: names }) })
-  }
-  refuseRanges(making)
-  making.steels.forEach(({ hardening }, k) => {
-    if (hardening !== null && hardening.growthFromPercent > hardening.growthToPercent) throw new Refusal('range-upside-down', { field: `steels[${k}].hardening.growthToPercent`, given: hardening.growthToPercent, needed: { least: hardening.growthFromPercent } })
-  })
-}
-
-/** A single number leaves its partner open. */
-function refuseRanges({ allowances }: Making): void {
-  allowances.forEach((row, k) => {
-    for (const key of ['thinFaceMm', 'thickFaceMm', 'edgeMm'] as const) {
-      const [least, most] = row[key]
-      if (!(least >= 0 && least <= most)) throw new Refusal('range-upside-down', { field: `allowances[${k}].${key}`, given: Number.isFinite(most) ? most : null, needed: { leastMm: Number.isFinite(least) ? Math.max(0, least) : 0 } })
-    }
-  })
-}
-
-function refuseTwice(ids: readonly (readonly [string, string])[]): void {
-  const seen = new Set<string>()
-  for (const [field, given] of ids) {
-    if (seen.has(given)) throw new Refusal('id-used-twice', { field, given })
-    seen.add(given)
-  }
-}
