@@ -3,6 +3,7 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { CheckScreen } from '#web/inspect/check/check-screen.tsx'
 import { DoneScreen } from '#web/inspect/done/done-screen.tsx'
 import { Landing } from '#web/inspect/landing/landing.tsx'
+import { Link } from '#web/parts/link.tsx'
 import '#web/styles/rack.css'
 import '#web/styles/inspect.css'
 
@@ -22,6 +23,7 @@ export function InspectScreen({ shop, rest: [step, id, print] }: Props) {
     case 'box': return <BoxScreen shop={shop} id={id} />
     case 'mates': return <MatesScreen shop={shop} />
     case 'quick': return <QuickScreen shop={shop} id={id} />
-    default: return <Landing shop={shop} />
+    case undefined: return <Landing shop={shop} />
+    default: return <div className="page"><h1>There is no page here</h1><p><Link to="/inspect">Go to Inspect</Link></p></div>
   }
 }

@@ -24,7 +24,7 @@ export function ClashChoice({ clash: { kind, record, field } }: { readonly clash
       {sides === 'away' ? <p className="small">The shop’s server holds both values and does not answer just now.</p> : null}
       <div className="actions">
         {typeof sides === 'string' ? null : sides.map(({ id, person, value, stands }) => (
-          <button key={id} type="button" className="action name-text" onClick={() => take(value)}>{said(value)} ({person || '–'}{stands ? ', stands now' : ''})</button>
+          <button key={id} type="button" className="action name-text" onClick={() => take(value)}>{said(value, sides.map((side) => side.value))} ({person || '–'}{stands ? ', stands now' : ''})</button>
         ))}
       </div>
     </section>
@@ -39,6 +39,12 @@ function sidesOf(history: readonly HistoryEntry[], field: string): readonly Side
   })
 }
 
-function said(value: Fact): string {
-  return typeof value === 'string' ? value : JSON.stringify(value)
+/** Of a value with many parts, such as the readings of a check, those in which the sides differ. */
+function said(value: Fact, all: readonly Fact[]): string {
+  if (typeof value === 'string') return value
+  if (!isRecord(value) || !all.every(isRecord)) return JSON.stringify(value)
+  const keys = [...new Set(all.flatMap((side) => Object.keys(side)))].filter((key) => new Set(all.map((side) => JSON.stringify(side[key]))).size > 1)
+  return keys.map((key) => { const part = value[key] ?? '–'; return typeof part === 'string' ? part : `${plain(key)} ${JSON.stringify(part)}` }).join(', ')
 }
+
+const isRecord = (value: Fact): value is { readonly [name: string]: Fact } => typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -44,17 +44,16 @@ function placesOf({ readings }: Check, unit: LengthUnit, lengthMmOf: (bar: strin
   return even.map((x, at) => wordLength(xs.get(at) ?? x, { length: unit, decimalMark: '.' }, { fractions: false }))
 }
 
-/** What its texts were typed in: the unit in which they say what was kept of them. */
+/** What its texts were typed in: the unit in which every one of them says what was kept of it. */
 function unitOf(check: Check): LengthUnit {
   return inUnit(check, 'mm') ? 'mm' : 'in'
 }
 
-function inUnit({ method, zero, readings: [first], took }: Check, unit: LengthUnit): boolean {
+function inUnit({ method, zero, readings, took }: Check, unit: LengthUnit): boolean {
+  const bare = bareUnitOf({ method, unit }, took?.readWith.resolutionUm ?? null)
   try {
-    if (zero && zero.text.trim() !== '') return near(readLengthMm(zero.text, unit), zero.heightMm)
-    if (!first) return true
-    if (!zero) return near(readLengthMm(first.text, unit), first.heightMm)
-    return near(readDepartureUm(first.text, bareUnitOf({ method, unit }, took?.readWith.resolutionUm ?? null), 'reading') / 1000, first.heightMm - zero.heightMm)
+    return (zero === null || zero.text.trim() === '' || near(readLengthMm(zero.text, unit), zero.heightMm))
+      && readings.every(({ text, heightMm }) => near(zero === null ? readLengthMm(text, unit) : zero.heightMm + readDepartureUm(text, bare, 'reading') / 1000, heightMm))
   } catch (error) {
     if (error instanceof Refusal) return false
     throw error
