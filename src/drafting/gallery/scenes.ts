@@ -1,6 +1,19 @@
+import { certificate, checkSheet, onPlate, pairMatched, profile, rocking, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
 import { pictures } from '#drafting/gallery/pictures.ts'
 import { barCard, inches, inchShelf, millimetres, setupSheet, shelf, viseCard } from '#drafting/gallery/sheets.ts'
+import { labels, life, strip, years } from '#drafting/gallery/rack-sheets.ts'
+import { barOnPlate } from '#drafting/inspect/bar-on-plate.ts'
+import { certificatePages } from '#drafting/inspect/certificate.ts'
+import { checkSheetPages } from '#drafting/inspect/check-sheet.ts'
+import { pairMatch } from '#drafting/inspect/pair-match.ts'
+import { profileDrawing } from '#drafting/inspect/profile.ts'
+import { rockDrawing } from '#drafting/inspect/rock.ts'
+import { turnOverDrawing } from '#drafting/inspect/turn-over.ts'
 import { barDrawing } from '#drafting/rack/bar-card.ts'
+import { coverageStrip } from '#drafting/rack/coverage-strip.ts'
+import { heightOverYears } from '#drafting/rack/height-over-years.ts'
+import { labelPages } from '#drafting/rack/labels.ts'
+import { lineOfLifePages } from '#drafting/rack/line-of-life.ts'
 import { shelfDrawing } from '#drafting/rack/shelf.ts'
 import type { Scene } from '#drafting/scene.ts'
 import { setupSheetPages } from '#drafting/setup/setup-sheet.ts'
@@ -28,13 +41,43 @@ export function galleryPictures(): readonly GalleryPicture[] {
     ...(['inboard', 'steps', 'large', 'inches'] as const).map((name): GalleryPicture =>
       ({ name: `print-${named(name)}`, medium: 'print', scene: setupSheetDrawing(pictures[name], { ...onPaper, units: name === 'inches' ? inches : millimetres, words: words(name) }) })),
     { name: 'narrow-fields', medium: 'screen', scene: setupSheetDrawing(pictures.inboard, { widthMm: 95, heightMm: 170, units: millimetres, words: words('narrow') }) },
-    ...(['A4', 'Letter'] as const).flatMap((paper): readonly GalleryPicture[] => [
-      ...setupSheetPages(setupSheet, paper).map((scene, index): GalleryPicture => ({ name: `setup-sheet-${paper.toLowerCase()}-${index + 1}`, medium: 'print', scene })),
-      ...viseCardPages(viseCard, paper).map((scene, index): GalleryPicture => ({ name: `vise-card-${paper.toLowerCase()}-${index + 1}`, medium: 'print', scene })),
-    ]),
+    ...pages('setup-sheet', (paper) => setupSheetPages(setupSheet, paper)), ...pages('vise-card', (paper) => viseCardPages(viseCard, paper)),
     { name: 'shelf', medium: 'screen', scene: shelfDrawing(shelf, { widthMm: 164, units: millimetres }) },
     { name: 'shelf-inches-phone', medium: 'screen', scene: shelfDrawing(inchShelf, { widthMm: 95, units: inches }) },
     { name: 'bar-card', medium: 'screen', scene: barDrawing(barCard, { widthMm: 100, heightMm: 70, units: millimetres }) },
     { name: 'bar-card-cut', medium: 'print', scene: barDrawing({ ...barCard, heightMm: 8, thicknessMm: 20, lengthMm: 300 }, { widthMm: 120, heightMm: 45, units: millimetres }) },
+    ...inspectPictures(), ...rackPictures(),
   ]
 }
+
+function inspectPictures(): readonly GalleryPicture[] {
+  const onScreen = { widthMm: 164, units: millimetres, fields: 'spots' } as const
+  return [
+    { name: 'on-plate-3', medium: 'screen', scene: barOnPlate(onPlate(3), onScreen) },
+    { name: 'on-plate-9', medium: 'screen', scene: barOnPlate(onPlate(9), onScreen) },
+    { name: 'on-plate-turn-over', medium: 'screen', scene: barOnPlate(onPlate(3, { bars: [turnedBar], zero: { bar: 0, xMm: 75 }, current: null }), onScreen) },
+    { name: 'on-plate-phone', medium: 'screen', scene: barOnPlate(onPlate(5), { widthMm: 95, units: inches, fields: 'spots' }) },
+    { name: 'on-plate-list', medium: 'screen', scene: barOnPlate(onPlate(5), { widthMm: 95, units: millimetres, fields: 'none' }) },
+    { name: 'profile', medium: 'screen', scene: profileDrawing(profile, { widthMm: 164, heightMm: 34, units: millimetres }) },
+    { name: 'profile-print', medium: 'print', scene: profileDrawing(profile, { widthMm: 100, heightMm: 30, units: inches }) },
+    { name: 'pair-match', medium: 'screen', scene: pairMatch(pairMatched, { widthMm: 164, units: millimetres }) },
+    { name: 'pair-match-phone', medium: 'screen', scene: pairMatch(pairMatched, { widthMm: 95, units: millimetres }) },
+    { name: 'turn-over', medium: 'screen', scene: turnOverDrawing(turnedOver, { widthMm: 164, units: millimetres }) },
+    { name: 'rock', medium: 'screen', scene: rockDrawing(rocking, { widthMm: 95 }) },
+    { name: 'rock-none', medium: 'screen', scene: rockDrawing({ ...rocking, rock: 'none', says: 'lies still', feeler: '' }, { widthMm: 95 }) },
+    ...pages('check-sheet', (paper) => checkSheetPages(checkSheet(), paper)), ...pages('certificate', (paper) => certificatePages(certificate(), paper)),
+  ]
+}
+
+function rackPictures(): readonly GalleryPicture[] {
+  return [
+    { name: 'height-over-years', medium: 'screen', scene: heightOverYears(years, { widthMm: 164, heightMm: 70, units: millimetres }) },
+    { name: 'height-over-years-phone', medium: 'screen', scene: heightOverYears(years, { widthMm: 95, heightMm: 60, units: inches }) },
+    { name: 'coverage-strip', medium: 'screen', scene: coverageStrip(strip, { widthMm: 164, units: millimetres }) },
+    { name: 'coverage-strip-phone', medium: 'screen', scene: coverageStrip(strip, { widthMm: 95, units: millimetres }) },
+    ...pages('labels', (paper) => labelPages(labels(14), paper)), ...pages('line-of-life', (paper) => lineOfLifePages(life, paper)),
+  ]
+}
+
+const pages = (name: string, drawn: (paper: 'A4' | 'Letter') => readonly Scene[]): readonly GalleryPicture[] =>
+  (['A4', 'Letter'] as const).flatMap((paper) => drawn(paper).map((scene, index) => ({ name: `${name}-${paper.toLowerCase()}-${index + 1}`, medium: 'print' as const, scene })))

@@ -1,5 +1,6 @@
 import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
+import { standingApart } from '#drafting/apart.ts'
 import { arrowhead } from '#drafting/dimension.ts'
 import { boxOf, letteringMm, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
 import { shortened, textWidthMm } from '#drafting/lettering.ts'
@@ -124,17 +125,14 @@ const blockItems = (x: number, topY: number, plateY: number): readonly Item[] =>
   boxOf([x, topY], [x + blockMm, plateY], 'outline', 'sheet'), textOf([x + blockMm / 2, (topY + plateY) / 2], '0', { anchor: 'middle', bold: true }),
 ]
 
-/** Number of each station and under it how far it is from the marked end, as far as they stand apart. */
+/** Number of each station and under it how far it is from the marked end, as far as they stand apart; the next one always. */
 function stationNames({ stationsMm, rows }: PlateBar, xs: readonly number[], current: string | null, y: number, widthMm: number, units: Units): readonly Item[] {
-  const next = rows.flatMap(({ keys }) => keys.flatMap((key, i) => (key === current ? [i] : [])))[0]
-  let free = -Infinity
-  return xs.flatMap((x, i): readonly Item[] => {
-    const place = wordLength(stationsMm[i]!, units), half = textWidthMm(place, letteringMm) / 2, middle = Math.min(x, widthMm - edgeMm - half)
-    const fits = middle - half > free
-    if (fits) free = middle + half + 1.5
-    return [
-      ...(xs.length <= 1 || fits || i === next ? [textOf([x, y + 2.8], String(i + 1), { anchor: 'middle', bold: i === next })] : []),
-      ...(fits ? [textOf([middle, y + 7.2], place, { anchor: 'middle', tone: 'thin' })] : []),
-    ]
-  })
+  const next = rows.flatMap(({ keys }) => keys.flatMap((key, i) => (key === current ? [i] : []))).slice(0, 1)
+  const stopsOf = (texts: readonly string[]) => texts.map((text, i) => { const sizeMm = textWidthMm(text, letteringMm, true); return { text, sizeMm, preferMm: Math.min(xs[i]!, widthMm - edgeMm - sizeMm / 2) } })
+  const numbers = stopsOf(xs.map((_, i) => String(i + 1))), places = stopsOf(stationsMm.map((mm) => wordLength(mm, units)))
+  const numbered = standingApart(numbers, next), placed = standingApart(places, next)
+  return xs.flatMap((_, i): readonly Item[] => [
+    ...(numbered.has(i) ? [textOf([numbers[i]!.preferMm, y + 2.8], numbers[i]!.text, { anchor: 'middle', bold: next.includes(i) })] : []),
+    ...(placed.has(i) ? [textOf([places[i]!.preferMm, y + 7.2], places[i]!.text, { anchor: 'middle', tone: 'thin' })] : []),
+  ])
 }

@@ -1,3 +1,4 @@
+import { standingApart } from '#drafting/apart.ts'
 import { boxOf, lineOf, moved, textOf } from '#drafting/items.ts'
 import { shortened, textWidthMm, wrapped } from '#drafting/lettering.ts'
 import { barSide } from '#drafting/inspect/bar-side.ts'
@@ -64,6 +65,8 @@ function barPieces(bar: SheetBar, markedEnd: string, looks: CheckSheetData['look
 /** Its name, and as it lies on the plate with its stations numbered. */
 function heading(bar: SheetBar, markedEnd: string, roomMm: number): Laid {
   const barScale = Math.min(1, (roomMm - 2 * sketch.edgeMm) / bar.lengthMm), side = barSide(bar, { leftMm: sketch.edgeMm, topMm: sketch.topMm, scale: barScale, markedEnd, mostUpMm: sketch.upMm })
+  const stopsOf = (texts: readonly string[]) => texts.map((text, i) => ({ preferMm: bar.stations[i]!.xMm * barScale, sizeMm: textWidthMm(text, 3, true) }))
+  const numbered = standingApart(stopsOf(bar.stations.map((_, i) => String(i + 1)))), placed = standingApart(stopsOf(bar.stations.map(({ place }) => place)))
   const plateY = sketch.topMm + side.upMm, sizesMm = textWidthMm(bar.sizes, sheetTextMm)
   return {
     heightMm: plateY + sketch.plateMm + 5.5,
@@ -77,18 +80,12 @@ function heading(bar: SheetBar, markedEnd: string, roomMm: number): Laid {
       ...bar.stations.flatMap(({ xMm, place }, index): readonly Item[] => {
         const left = x + sketch.edgeMm + xMm * barScale
         return [
-          lineOf([left, y + sketch.topMm - 2], [left, y + sketch.topMm], 'thin'), textOf([left, y + sketch.topMm - 3.8], String(index + 1), { sizeMm: 3, anchor: 'middle', bold: true }),
-          ...(standsApart(bar, index, barScale) ? [textOf([left, y + plateY + sketch.plateMm + 2.6], place, { sizeMm: 3, anchor: 'middle' })] : []),
+          lineOf([left, y + sketch.topMm - 2], [left, y + sketch.topMm], 'thin'), ...(numbered.has(index) ? [textOf([left, y + sketch.topMm - 3.8], String(index + 1), { sizeMm: 3, anchor: 'middle', bold: true })] : []),
+          ...(placed.has(index) ? [textOf([left, y + plateY + sketch.plateMm + 2.6], place, { sizeMm: 3, anchor: 'middle' })] : []),
         ]
       }),
     ],
   }
-}
-
-/** Whether the place of a station has room between its neighbours. */
-function standsApart({ stations }: SheetBar, index: number, scale: number): boolean {
-  const widest = Math.max(...stations.map(({ place }) => textWidthMm(place, 3))) + 1.5
-  return [index - 1, index + 1].every((other) => { const one = stations[other]; return one === undefined || Math.abs(one.xMm - stations[index]!.xMm) * scale >= widest })
 }
 
 /** Boxes side by side behind their label, on as many lines as they need, number and station small in each. */

@@ -1,21 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { faultsOf } from '#drafting/gallery/faults.ts'
 import { barCard, inches, inchShelf, millimetres, shelf } from '#drafting/gallery/sheets.ts'
-import { textBoxOf } from '#drafting/lettering.ts'
 import { barDrawing } from '#drafting/rack/bar-card.ts'
 import { type ShelfData, shelfDrawing } from '#drafting/rack/shelf.ts'
 import type { Scene, ShapeItem } from '#drafting/scene.ts'
-
-/** Lettering off the paper or over other lettering, fields over fields. */
-function faultsOf(scene: Scene): readonly string[] {
-  const boxes = scene.items.flatMap((item) => (item.kind === 'text' ? [{ name: item.text, ...textBoxOf(item) }] : []))
-  const touch = scene.fields.map(({ name, at: [x, y], widthMm, heightMm }) => ({ name, x0Mm: x - widthMm / 2, x1Mm: x + widthMm / 2, y0Mm: y - heightMm / 2, y1Mm: y + heightMm / 2 }))
-  return [boxes, touch].flatMap((kind) => kind.flatMap((box, index) => [
-    ...(box.x0Mm < -0.01 || box.x1Mm > scene.widthMm + 0.01 || box.y0Mm < -0.01 || box.y1Mm > scene.heightMm + 0.01 ? [`${box.name} off the paper`] : []),
-    ...kind.slice(index + 1).filter((other) => Math.min(box.x1Mm, other.x1Mm) - Math.max(box.x0Mm, other.x0Mm) > 0.01 && Math.min(box.y1Mm, other.y1Mm) - Math.max(box.y0Mm, other.y0Mm) > 0.01)
-      .map((other) => `${box.name} over ${other.name}`),
-  ]))
-}
 
 const shapesOf = ({ items }: Scene, line: string): readonly ShapeItem[] => items.filter((item): item is ShapeItem => item.kind === 'shape' && item.line === line)
 const heightOf = ({ points }: ShapeItem): number => Math.max(...points.map(([, y]) => y)) - Math.min(...points.map(([, y]) => y))
