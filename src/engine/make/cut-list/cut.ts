@@ -1,6 +1,6 @@
 import { drawUnit, generatorFrom } from '#engine/numeric/generator.ts'
 import { checkPlan } from '#engine/make/cut-list/check-plan.ts'
-import { costStep, type CutProblem, type Plan } from '#engine/make/cut-list/cut-problem.ts'
+import { costStep, type CutProblem, type Pattern, type Plan } from '#engine/make/cut-list/cut-problem.ts'
 import { dive } from '#engine/make/cut-list/dive.ts'
 import { fillUp } from '#engine/make/cut-list/fill-up.ts'
 import { generatePatterns } from '#engine/make/cut-list/generate-patterns.ts'
@@ -27,7 +27,10 @@ export type CutTools = { readonly now: () => number; readonly solve: Solve }
  * @source CUT-PATTERNS
  */
 export function* cut(problem: CutProblem, secondsMost: number, tools: CutTools): Generator<CutState, CutState> {
-  const search = new CutSearch(problem, secondsMost, tools)
+  return yield* searchOn(new CutSearch(problem, secondsMost, tools, true))
+}
+
+function* searchOn(search: CutSearch): Generator<CutState, CutState> {
   search.begin()
   while (!search.isOver()) {
     yield search.state
@@ -51,6 +54,8 @@ class CutSearch {
   readonly #generator = generatorFrom(1)
   readonly #counts: readonly number[]
   readonly #isLate: () => boolean
+  /** Whether costs may be settled by the mixes of stock that come to them: not where a mix is given. */
+  readonly #mayMix: boolean
   #master: Master | null = null
   #worths: Worths
   #dives = 0
@@ -58,7 +63,8 @@ class CutSearch {
   #hasSolved = false
   #listed = fewPatterns
 
-  constructor(problem: CutProblem, secondsMost: number, tools: CutTools) {
+  constructor(problem: CutProblem, secondsMost: number, tools: CutTools, mayMix: boolean) {
+    this.#mayMix = mayMix && problem.stocks.length > 1
     this.#problem = problem
     this.#tools = tools
     this.#until = tools.now() + secondsMost
@@ -79,7 +85,7 @@ class CutSearch {
 
   goOn(): void {
     if (this.#master === null) this.#open()
-    else if (this.#dives < divesFirst || (this.#listed === 0 && this.#dives < Infinity)) this.#dive()
+    else if (this.#dives < divesFirst || this.#listed === 0) this.#dive()
     else this.#prove()
   }
 
@@ -116,7 +122,7 @@ class CutSearch {
     }
     // of strips there are too many mixes to begin with them
     const { stocks } = this.#problem
-    if (stocks.length > 1 && (this.#hasSolved || stocks.every(({ takes }) => takes === null))) this.#mix()
+    if (this.#mayMix && (this.#hasSolved || stocks.every(({ takes }) => takes === null))) this.#mix()
     if (this.isOver()) return
     const { plan, bound } = this.state, most = this.#listed
     this.#listed = most === fewPatterns ? manyPatterns : 0
@@ -140,7 +146,7 @@ class CutSearch {
       let isOpen = false
       for (const counts of stockMixes(stocks.map(({ cost, most }, s) => ({ cost, most, worth: ofStocks[s]! })), bound, total)) {
         if (this.#isLate()) return
-        const left = this.#until - this.#tools.now(), run = cut({ kinds, stocks: stocks.map((stock, s) => ({ ...stock, most: counts[s]! })) }, left * solverShare, this.#tools)
+        const left = this.#until - this.#tools.now(), run = searchOn(new CutSearch({ kinds, stocks: stocks.map((stock, s) => ({ ...stock, most: counts[s]! })) }, left * solverShare, this.#tools, false))
         let next = run.next()
         while (next.done !== true && next.value.plan === null) next = run.next()
         this.#offer(next.value.plan)
@@ -152,7 +158,7 @@ class CutSearch {
     }
   }
 
-  #solve(cost: number, patterns: ReturnType<typeof tightPatterns> & object): void {
+  #solve(cost: number, patterns: readonly Pattern[]): void {
     const left = this.#until - this.#tools.now()
     const { status, values, bound } = this.#tools.solve(programmeOf(this.#problem, patterns, cost), left * (this.#listed === 0 ? 1 : solverShare))
     this.#hasSolved = true
@@ -160,7 +166,7 @@ class CutSearch {
     if (found) this.#offer(found)
     if (status === 'infeasible') this.#bindAbove(cost)
     else if (status === 'optimal' && found) this.#bind(found.cost)
-    else if (Number.isFinite(bound)) this.#bindAbove(Math.ceil(bound - solverSlack) - 1)
+    else if (Number.isFinite(bound)) this.#bindAbove(Math.min(cost, Math.ceil(bound - solverSlack) - 1))
     // shown in part: the next bound may be proven likewise
     if (status === 'infeasible' && !this.isOver()) this.#listed = fewPatterns
     this.#dives = 0

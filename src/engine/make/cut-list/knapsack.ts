@@ -20,8 +20,8 @@ export const statesMost = 4_000_000, fewStates = 30_000
  */
 export function bestLoad(packables: readonly Packable[], capacity: number, above: number, slack: number, most = statesMost): Load | null {
   const order = packables.filter(({ size, value, count }) => size <= capacity && value > 0 && count > 0).sort((a, b) => b.value / b.size - a.value / a.size)
-  let best = above, bestNode = -1, states = 0, left: { sizes: Float64Array; values: Float64Array; nodes: Int32Array } = { sizes: new Float64Array(1), values: new Float64Array(1), nodes: new Int32Array([-1]) }
-  let length = 1, broken = -Infinity
+  let best = above, bestNode = -1, states = 0, length = 1, broken = -Infinity, left = statesFor(256), next = statesFor(256)
+  left.nodes[0] = -1
   const parents: number[] = [], takens: number[] = [], times: number[] = []
   const rest = restOf(order)
   for (let k = 0; k < order.length && length > 0; k += 1) {
@@ -30,7 +30,7 @@ export function bestLoad(packables: readonly Packable[], capacity: number, above
     let open = Math.min(count, Math.floor(capacity / size))
     for (let part = 1; open > 0; open -= part, part *= 2) {
       const taken = Math.min(part, open), moreSize = taken * size, moreValue = taken * value, isLast = taken === open
-      const next = { sizes: new Float64Array(2 * length), values: new Float64Array(2 * length), nodes: new Int32Array(2 * length) }
+      if (next.sizes.length < 2 * length) next = statesFor(4 * length)
       let a = 0, b = 0, n = 0, highest = -Infinity
       while (a < length || b < length) {
         const sizeB = b < length ? left.sizes[b]! + moreSize : Infinity
@@ -51,7 +51,9 @@ export function bestLoad(packables: readonly Packable[], capacity: number, above
         next.sizes[n] = stateSize; next.values[n] = stateValue; next.nodes[n] = node
         n += 1
       }
-      left = next; length = n; states += n
+      [left, next] = [next, left]
+      length = n
+      states += n
       if (states > most) {
         for (let s = 0; s < n; s += 1) broken = Math.max(broken, left.values[s]! + rest(isLast ? k + 1 : k, capacity - left.sizes[s]!))
         length = 0
@@ -68,6 +70,9 @@ export function bestLoad(packables: readonly Packable[], capacity: number, above
   const kinds = [...counts.keys()].sort((x, y) => x - y)
   return { value: bestNode < 0 ? 0 : best, atMost: Math.max(best, broken), kinds, counts: kinds.map((kind) => counts.get(kind)!) }
 }
+
+/** Room for states by rising size: their sizes, values, and what was taken last. */
+const statesFor = (most: number) => ({ sizes: new Float64Array(most), values: new Float64Array(most), nodes: new Int32Array(most) })
 
 /** More than doubles lose in a few steps: so that a bound is never rounded down. */
 const roundingShare = 1e-12

@@ -11,11 +11,12 @@ const mostCosts = 2_000_000
  * Exact where the costs have few enough common steps, else by shares of the last one, rounded down: then not more than the exact one.
  */
 export function leastCover(covers: readonly Cover[], needed: number, above: number): number {
-  const useful = covers.filter(({ worth, most }) => worth > 0 && most > 0)
+  // what is worth nothing is in no least cover, but may be in one that costs more than that
+  const useful = covers.filter(({ worth, most }) => most > 0 && (worth > 0 || above >= 0))
   if (needed <= 0 && above < 0) return 0
-  if (useful.reduce((sum, { worth, most }) => sum + worth * most, 0) < needed) return Infinity
+  if (useful.reduce((sum, { worth, most }) => sum + (worth > 0 ? worth * most : 0), 0) < needed || useful.length === 0) return Infinity
   if (useful.length === 1) {
-    const { cost, most, worth } = useful[0]!, times = Math.max(Math.ceil(needed / worth), Math.floor(above / cost) + 1)
+    const { cost, most, worth } = useful[0]!, times = Math.max(needed <= 0 ? 0 : Math.ceil(needed / worth), Math.floor(above / cost) + 1)
     return times <= most ? times * cost : Infinity
   }
   const step = useful.reduce((common, { cost }) => commonOf(common, cost), 0)

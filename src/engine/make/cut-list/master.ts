@@ -37,10 +37,15 @@ export class Master {
   readonly #values: Float64Array
   /** What is basic in each row: a pattern from 0; after all patterns come, as negative numbers, nothing, slack and taken back. */
   readonly #basis: Int32Array
+  /** Places in a row of the inverse that are not 0; room to work in. */
+  readonly #filled: Int32Array
+  /** How the basic values change with what comes in; room to work in. */
+  readonly #column: Float64Array
   #sinceRefresh = 0
 
   constructor(problem: CutProblem, from?: Master) {
     if (from) {
+      this.#filled = from.#filled; this.#column = from.#column
       this.rows = from.rows; this.#kinds = from.#kinds; this.#stockRows = from.#stockRows; this.#shares = from.#shares
       this.duals = from.duals.slice(); this.patterns = [...from.patterns]; this.#isBanned = [...from.#isBanned]; this.#isClosed = from.#isClosed.slice()
       this.#weights = [...from.#weights]; this.#slackWeights = from.#slackWeights.slice()
@@ -62,6 +67,8 @@ export class Master {
     this.#right = Float64Array.from([...kinds.map(({ count }, k) => count + apart * (1 + ((k * 0.618033988749895) % 1))), ...stocks.filter(({ most }) => most !== Infinity).map(({ most }) => most)])
     this.#values = this.#right.slice()
     this.#inverse = new Float64Array(row * row)
+    this.#filled = new Int32Array(row)
+    this.#column = new Float64Array(row)
     for (let r = 0; r < row; r += 1) this.#inverse[r * row + r] = 1
     this.#basis = Int32Array.from({ length: row }, (_, r) => (r < kinds.length ? nothing(r) : slackOf(r)))
     this.duals = new Float64Array(row)
@@ -161,7 +168,7 @@ export class Master {
   }
 
   #pivot(entering: { readonly basic: number; readonly reduced: number }): boolean {
-    const { rows } = this, inverse = this.#inverse, values = this.#values, column = new Float64Array(rows)
+    const { rows } = this, inverse = this.#inverse, values = this.#values, column = this.#column.fill(0)
     this.#each(entering.basic, (row, times) => { for (let r = 0; r < rows; r += 1) column[r]! += times * inverse[r * rows + row]! })
     let out = -1, least = Infinity
     for (let r = 0; r < rows; r += 1) {
@@ -171,13 +178,21 @@ export class Master {
     }
     if (out < 0) return false
     const pivot = column[out]!, from = out * rows
-    for (let j = 0; j < rows; j += 1) inverse[from + j]! /= pivot
+    const filled = this.#filled
+    let count = 0
+    for (let j = 0; j < rows; j += 1) {
+      const value = inverse[from + j]!
+      if (Math.abs(value) < 1e-14) { inverse[from + j] = 0; continue }
+      inverse[from + j] = value / pivot
+      filled[count] = j
+      count += 1
+    }
     this.#weigh(entering.basic, this.#basis[out]!, from, pivot)
     for (let r = 0; r < rows; r += 1) {
       const times = column[r]!
       if (r === out || Math.abs(times) < 1e-13) continue
       const to = r * rows
-      for (let j = 0; j < rows; j += 1) inverse[to + j]! -= times * inverse[from + j]!
+      for (let f = 0; f < count; f += 1) { const j = filled[f]!; inverse[to + j]! -= times * inverse[from + j]! }
       values[r]! -= times * least
       if (values[r]! < 0) values[r] = 0
     }

@@ -11,34 +11,50 @@ export type QuickLoad = { readonly value: number; readonly kinds: readonly numbe
 export function quickLoads(packables: readonly Packable[], capacity: number, above: number, most: number): QuickLoad[] {
   const order = packables.filter(({ size, value, count }) => size <= capacity && value > 0 && count > 0).sort((a, b) => b.value / b.size - a.value / a.size)
   const smallest = order.reduce((least, { size }) => Math.min(least, size), Infinity), best = mostValuable(order)
-  const loads = new Map<string, QuickLoad>()
+  const taken = new Int32Array(order.length), loads = new Map<string, QuickLoad>()
   for (let first = 0; first < order.length; first += 1) {
-    const taken = new Map<number, number>()
-    let room = capacity
-    const put = (at: number, times: number) => { taken.set(at, (taken.get(at) ?? 0) + times); room -= times * order[at]!.size }
-    put(first, 1)
+    const touched = [first]
+    taken[first] = 1
+    let room = capacity - order[first]!.size
     for (let at = 0; at < order.length && room >= smallest; at += 1) {
-      const { size, count } = order[at]!, times = Math.min(count - (taken.get(at) ?? 0), Math.floor(room / size))
-      if (times > 0) put(at, times)
+      const { size, count } = order[at]!
+      if (size > room) continue
+      const times = Math.min(count - taken[at]!, Math.floor(room / size))
+      if (times <= 0) continue
+      if (taken[at] === 0) touched.push(at)
+      taken[at]! += times
+      room -= times * size
     }
-    for (let isChanged = true; isChanged;) {
-      isChanged = false
-      for (const [at, times] of taken) {
-        const other = times === 0 ? -1 : best(room + order[at]!.size, taken, at)
-        if (other < 0 || order[other]!.value <= order[at]!.value) continue
-        put(at, -1); put(other, 1)
-        isChanged = true
-      }
+    for (let k = 0; k < touched.length; k += 1) {
+      const at = touched[k]!, other = taken[at] === 0 ? at : best(room + order[at]!.size, taken, at)
+      if (other === at) continue
+      if (taken[other] === 0 && !touched.includes(other)) touched.push(other)
+      taken[at]! -= 1
+      taken[other]! += 1
+      room += order[at]!.size - order[other]!.size
+      k = -1
     }
-    const entries = [...taken].filter(([, times]) => times > 0).map(([at, times]) => [order[at]!.kind, times, order[at]!.value] as const).sort(([a], [b]) => a - b)
-    const value = entries.reduce((sum, [, times, each]) => sum + times * each, 0)
-    if (value > above) loads.set(entries.map(([kind, times]) => `${kind}x${times}`).join(), { value, kinds: entries.map(([kind]) => kind), counts: entries.map(([, times]) => times) })
+    let value = 0
+    for (const at of touched) value += taken[at]! * order[at]!.value
+    if (value > above) {
+      const entries = touched.filter((at) => taken[at]! > 0).map((at) => [order[at]!.kind, taken[at]!] as const).sort(([a], [b]) => a - b)
+      loads.set(entries.join(), { value, kinds: entries.map(([kind]) => kind), counts: entries.map(([, times]) => times) })
+    }
+    for (const at of touched) taken[at] = 0
   }
   return [...loads.values()].sort((a, b) => b.value - a.value).slice(0, most)
 }
 
-/** Finds the most valuable kind that fits a room and of which one is left; −1: none. */
-function mostValuable(order: readonly Packable[]): (room: number, taken: ReadonlyMap<number, number>, instead: number) => number {
+/** Finds the most valuable kind that fits a room and of which one is left, or what stands there now. */
+function mostValuable(order: readonly Packable[]): (room: number, taken: Int32Array, instead: number) => number {
   const falling = order.map((_, at) => at).sort((a, b) => order[b]!.value - order[a]!.value || order[a]!.size - order[b]!.size)
-  return (room, taken, instead) => falling.find((at) => at === instead || (order[at]!.size <= room && (taken.get(at) ?? 0) < order[at]!.count)) ?? -1
+  return (room, taken, instead) => {
+    const { value } = order[instead]!
+    for (const at of falling) {
+      const one = order[at]!
+      if (one.value <= value) return instead
+      if (one.size <= room && taken[at]! < one.count) return at
+    }
+    return instead
+  }
 }
