@@ -1,5 +1,6 @@
 // Facts of the books, each named where it is checked; the shop is made up.
 import { describe, expect, test } from 'vitest'
+import type { Facts } from '#model/refusal.ts'
 import { situations } from '#model/situation.ts'
 import type { BlanksAnswer } from '#engine/make/blanks/answer-blanks.ts'
 import type { MakePlan } from '#model/make-plan.ts'
@@ -8,6 +9,7 @@ import type { Route, RouteAnswer } from '#model/route.ts'
 import { calc } from '#tasks/calc.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { sayFinding } from '#words/say-finding.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
 import { saySum } from '#words/say-sum.ts'
 import { plainUnits } from '#words/terms.ts'
 
@@ -94,5 +96,15 @@ describe('by the books', () => {
     // by hand: 0.325 less 0.05 and 0.05; 30.65 − 2 × 0.40
     expect(sayFinding(answer.findings[0]!, plainUnits)).toBe('A, edges: a bow of 0.3 asks for 0.4 on each side and there are only 0.325. Before the last tool: straighten to 0.225 or less; or let the pack become 29.85 instead.')
     expect(unsaid(answer)).toEqual([])
+  })
+  test('what cannot be is refused in words', () => {
+    const cases: readonly (readonly [name: string, raw: object])[] = [
+      ['route', { ...pair, plates: [{ ...plate, steel: 'tin' }] }], ['order', { ...ladder, heights: { ...ladder.heights, toMm: 3 } }], ['order', { ...ladder, length: { by: 'jaw', jawWidthMm: 20, underMm: 20 } }], ['order', { ...ladder, dueDay: 'soon' }],
+      ['blanks', { ...pair, route: 'ground', measured: [{ stock: 'x', mm: 1 }] }], ['plan', { ...pair, route: 'ground', actuals: { bars: [{ id: 'A', heightMm: 31, matesId: 'A' }] } }], ['plan', { ...pair, route: 'ground', actuals: { done: [{ step: 'rub' }] } }],
+      ['plan', { ...pair, route: 'ground', actuals: { readings: [{ step: 'saw', bar: 'A', what: 'length', values: [3] }] } }], ['route', { ...pair, steels: [{ name: 'x', carbonPercent: 1, hardening: { quench: 'oil', hrcFrom: 1, hrcTo: 2, growthFromPercent: 1, growthToPercent: 0 } }] }],
+    ]
+    const said = cases.map(([name, raw]) => { const [{ refused, facts }] = calc(name, [raw]) as [{ refused: string; facts: Facts }]; return [refused, sayRefusal({ code: refused, facts }, plainUnits)] as const })
+    expect(said.map(([code]) => code)).toEqual(['steel-not-listed', 'ladder-upside-down', 'length-not-left', 'bad-day', 'stock-not-known', 'height-not-ordered', 'step-not-in-route', 'bar-not-in-making', 'range-upside-down'])
+    expect(said.map(([, text]) => text).filter((text) => unsayable.test(text) || text.includes("'actuals"))).toEqual([])
   })
 })

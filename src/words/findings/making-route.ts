@@ -7,7 +7,7 @@ export const makingRouteWords: { readonly [code: string]: Say } = {
   'bars-slender': (facts, w) => `From ${w.length(facts.fromMm)} up the bars are more than ${w.number(facts.ratio)} times as high as their ${w.length(facts.thicknessMm)} of thickness: they topple while they are made and used, so block them in.`,
   'bars-not-higher-than-thick': (facts, w) => `Up to ${w.length(facts.toMm)} the bars are no higher than they are thick (${w.length(facts.thicknessMm)}): mark which way up they stand.`,
   'bars-higher-than-long': (facts, w) => `The highest, ${w.length(facts.topMm)}, are higher than they are long (${w.length(facts.lengthMm)}).`,
-  'bars-flush-with-jaws': (facts, w) => `At ${w.length(facts.lengthMm)} the bars end flush with the jaws: about 1 mm shorter they do not stand out.`,
+  'bars-flush-with-jaws': (facts, w) => `At ${w.length(facts.lengthMm)} the bars end flush with the jaws: about ${w.length(1)} shorter they do not stand out.`,
   'expected-not-guaranteed': () => 'What a route comes to is expected, not guaranteed: common practice until the shop\'s own checks say more. Bars are in work until the plate has proved them.',
 
   'route-serves': (facts, w) => `Serves ${w.text(facts.use)}: count on ${w.micrometres(facts.countOnUm)}, the limit is ${w.micrometres(facts.limitUm)}.`,
@@ -39,7 +39,7 @@ export const makingRouteWords: { readonly [code: string]: Say } = {
   'rubbing-rounds-ends': () => 'Rubbing takes the peaks off, rounds the ends and corrects no size; a hollow of the clamped shape may stay in the middle.',
   'thin-bars-bow': (facts, w) => `${w.length(facts.thicknessMm)} thick and ${w.length(facts.lengthMm)} long bows in hardening and may break when it is straightened.`,
   'goes-back-to-temper': () => 'Hardened outside: after straightening the bars go back for the second temper.',
-  'faces-only-straightened': () => 'The faces are straightened only, to some 0.02 to 0.03 mm: do not use the thickness for anything.',
+  'faces-only-straightened': (_facts, w) => `The faces are straightened only, to some ${w.length(0.02)} to ${w.length(0.03)}: do not use the thickness for anything.`,
   'no-certificate': () => 'The offer says nothing about match and parallelism: check on receipt and record as found.',
   'few-own-checks': (facts, w) => `${w.number(facts.checks)} of the shop's own checks are too few to go by yet.`,
   'not-priced': (facts, w) => `Not priced: ${w.text(facts.what)}.`,

@@ -24,12 +24,12 @@ export const makingStepWords: { readonly [code: string]: Say } = {
   'read-what-hardening-did': () => 'Three hardness readings on an end, bow of edges and faces, height at both ends and the middle. Growth is not counted on.',
   'press-to-bow': (facts, w) => `Press until the bow is at most ${w.length(facts.bowMm)}: warm from the temper, in small steps, reading after each; look for cracks.`,
   'temper-below-last': () => 'Temper again 20 °C below the last temper, to take the stress of the press out before the last passes.',
-  'hard-mill-light': () => 'Look for scale and soft skin first. Small side cuts of 0.02 to 0.05 mm, dry with air, both mates in the same pass, a new tool for the last one.',
+  'hard-mill-light': (_facts, w) => `Look for scale and soft skin first. Small side cuts of ${w.length(0.02)} to ${w.length(0.05)}, dry with air, both mates in the same pass, a new tool for the last one.`,
   'hollow-side-down': () => 'Hollow side down, shims under the hollow so that the magnet does not pull the bow out; light passes until clean, turn, both mates to one thickness.',
-  'edges-as-pack': () => 'Clean and check the chuck. Both mates as a pack against an angle, hollow edge down, shims under it; first edge of both in the same passes. The last 0.02 mm with a fresh fine dress, then spark-out.',
+  'edges-as-pack': (_facts, w) => `Clean and check the chuck. Both mates as a pack against an angle, hollow edge down, shims under it; first edge of both in the same passes. The last ${w.length(0.02)} with a fresh fine dress, then spark-out.`,
   'sit-down-before-second': () => 'Before the second edge loosen the pack, so that each bar sits down on the chuck by itself; block both in, then grind both in the same passes.',
   'wipe-then-cool': () => 'Demagnetise, wipe, let them come to the temperature of the room, and only then read.',
-  'stone-edges': () => 'Break the edges by 0.2 to 0.3 mm with a stone, wipe, light oil.',
+  'stone-edges': (_facts, w) => `Break the edges by ${w.length(0.2)} to ${w.length(0.3)} with a stone, wipe, light oil.`,
   'read-at-plate': (facts, w) => `To the plate: two rows of five stations on each bar, mates at the same stations. ${w.text(facts.use)} asks for ${w.micrometres(facts.limitUm)}.`.replace(/\. ([a-z])/, (_all, first: string) => `. ${first.toUpperCase()}`),
 }
 
