@@ -24,7 +24,7 @@ export type CheckOutcome = {
 }
 
 /** What two heights by micrometer can restore; the finer uses want the plate. Common practice, no source. */
-const quickUses: readonly Use[] = ['drilling', 'milling']
+export const quickUses: readonly Use[] = ['drilling', 'milling']
 
 /** @param check  with all readings or those of this bar alone */
 export function outcomeOf(check: Check, bar: string, lengthMm: number, limitsUm: Limits): CheckOutcome {

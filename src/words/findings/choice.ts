@@ -14,6 +14,7 @@ export const choiceWords: { readonly [code: string]: Say } = {
   'thin-nip': (facts, w) => `Only ${w.length(facts.gripMm)} of grip, a thin nip: light cuts, and nothing that pulls up.`,
   'out': (facts, w) => `${w.bars(facts.bars)} ${many(facts.bars) ? 'are' : 'is'} out: ask for ${many(facts.bars) ? 'them' : 'it'} back first.`,
   'through-cut-not-placed': () => 'A cut comes out below, and nobody said where: see for yourself that it misses the bars.',
+  'plate-check-wanted': (facts, w) => `${w.bars(facts.bars)}: not proved for ${w.text(facts.use)}. Check ${many(facts.bars) ? 'them' : 'it'} at the plate first, both ends and the middle.`,
   'match-not-measured': (facts, w) => `${w.bars(facts.bars)}: sizes only marked, so how well they match is not known. Measure both before it matters.`,
 }
 

@@ -1,12 +1,15 @@
+import { plateCheckWanted } from '#engine/rack/plate-check-wanted.ts'
 import type { Finding } from '#model/finding.ts'
 import type { SetupForm } from '#model/setup-form.ts'
+import type { Use } from '#model/wishes.ts'
 import { isNotGiven } from '#web/setup/answer/not-given.ts'
 import type { CountedForm } from '#web/setup/state/counted-form.ts'
+import type { Bench } from '#web/setup/view/bench.ts'
 import { type Answered, isRefused } from '#web/setup/view/view-from.ts'
 
 /** What to know before using the choice looked at, on the screen and on the sheet alike. */
-export function pointsOf({ shown, answer }: Pick<Answered, 'shown' | 'answer'>): readonly Finding[] {
-  return [...(shown && !isRefused(shown) ? shown.findings : []), ...answer.findings.filter(({ code }) => code !== 'not-computed' && !isNotGiven(code))]
+export function pointsOf({ shown, answer }: Pick<Answered, 'shown' | 'answer'>, use: Use, { provedOf }: Pick<Bench, 'provedOf'>): readonly Finding[] {
+  return [...(shown && !isRefused(shown) ? [...shown.findings, ...plateCheckWanted(shown.bars, use, provedOf)] : []), ...answer.findings.filter(({ code }) => code !== 'not-computed' && !isNotGiven(code))]
 }
 
 /** The cuts and hollows that were begun and do not count yet. */

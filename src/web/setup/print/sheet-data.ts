@@ -36,7 +36,7 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
   const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => sayFinding(finding, units, nameOf))
   const isOpen = (code: string): boolean => /not-given$|not-placed$/.test(code)
   const moved = say((code) => code.startsWith('moved-')), open = [...say(isOpen), ...sayUnfinished(view.counted, setup.form)]
-  const points = pointsOf({ shown: choice, answer: answered.answer }).filter(({ code }) => !isOpen(code)).map((finding) => sayFinding(finding, units, nameOf))
+  const points = pointsOf({ shown: choice, answer: answered.answer }, setup.form.use, bench).filter(({ code }) => !isOpen(code)).map((finding) => sayFinding(finding, units, nameOf))
   return {
     picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id), units.length)!,
     units, words: sheetWords(`Setup sheet: ${title}`, `${title} on ${pair} in ${bench.vise.name}.`, units.words), scale: 'Scale',

@@ -1,9 +1,10 @@
-import { barsFrom } from '#engine/rack/bar-from.ts'
+import { barsFrom, provedUsesFrom } from '#engine/rack/bar-from.ts'
 import { fittedJaws } from '#engine/rack/vise-from.ts'
 import { indexRack, type RackIndex } from '#engine/setup/index-rack.ts'
 import type { Bar } from '#model/bar.ts'
 import type { ShopRecord } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import type { Use } from '#model/wishes.ts'
 import type { JawSet, ViseRecord } from '#model/vise-record.ts'
 import { namesOf, type RackNames } from '#web/setup/view/rack-names.ts'
 
@@ -15,6 +16,8 @@ export type Bench = {
   readonly bars: ReadonlyMap<string, Bar>
   readonly rack: RackIndex
   readonly names: RackNames
+  /** What a bar is proved for today. */
+  readonly provedOf: (bar: string) => readonly Use[]
 }
 
 export type BenchFacts = Pick<ShopSnapshot, 'shop' | 'vises' | 'bars' | 'checks' | 'events' | 'mates' | 'slots'>
@@ -24,5 +27,13 @@ export function benchFrom(facts: BenchFacts, viseId: string | null): Bench | nul
   const vise = facts.vises.find(({ id }) => id === viseId)
   if (!vise) return null
   const bars = barsFrom(facts, { viseId: vise.id })
-  return { settings: facts.shop, vise, jaws: fittedJaws(vise), bars: new Map(bars.map((bar) => [bar.id, bar])), rack: indexRack(bars), names: namesOf(facts) }
+  return { settings: facts.shop, vise, jaws: fittedJaws(vise), bars: new Map(bars.map((bar) => [bar.id, bar])), rack: indexRack(bars), names: namesOf(facts), provedOf: provedOf(facts) }
+}
+
+/** Worked out for the few bars that are asked about. */
+function provedOf({ bars, checks, events, shop }: BenchFacts): Bench['provedOf'] {
+  return (id) => {
+    const record = bars.find((bar) => bar.id === id)
+    return record === undefined ? [] : provedUsesFrom(record, checks.filter(({ readings, looks }) => [...readings, ...looks].some(({ bar }) => bar === id)), events.filter(({ bar }) => bar === id), shop)
+  }
 }

@@ -12,32 +12,32 @@ export type BookFigures = {
   readonly repeatabilityUm?: number
   readonly fromMm?: number
   readonly toMm?: number
-  readonly sources: { readonly [figure in 'resolutionUm' | 'limitUm' | 'repeatabilityUm' | 'fromMm' | 'toMm']?: Cited }
+  readonly cited: { readonly [figure in 'resolutionUm' | 'limitUm' | 'repeatabilityUm' | 'fromMm' | 'toMm']?: Cited }
 }
 
 const practice: Cited = { source: 'SHOP-PRACTICE', standing: 'common practice' }
 
 /** An instrument by its kind, until its certificate is known. Of all but dials the repeatability is common practice. */
 const usual = (kinds: readonly string[]): readonly BookFigures[] => instrumentDefaults.filter(({ kind }) => kinds.includes(kind)).map((row) => {
-  const cited: Cited = { source: row.source, standing: row.standing }
+  const from: Cited = { source: row.source, standing: row.standing }
   // The limit of a micrometer is by its range.
   const limitUm = row.kind === 'micrometer' ? null : row.limitUm
   return {
     name: `${row.kind}, ${row.resolutionUm} µm`, resolutionUm: row.resolutionUm,
     ...(limitUm === null ? {} : { limitUm }), ...(row.repeatabilityUm === null ? {} : { repeatabilityUm: row.repeatabilityUm }),
-    sources: { limitUm: cited, repeatabilityUm: row.kind === 'indicator' ? cited : practice },
+    cited: { limitUm: from, repeatabilityUm: row.kind === 'indicator' ? from : practice },
   }
 })
 
 /** Dials by bezel, graduation and range; in comparing, only a tenth of a turn is used. */
 const dials: readonly BookFigures[] = dialIndicators.map(({ bezel, graduationMm, toMm, tenthTurnUm, repeatabilityUm, source, standing }) => ({
   name: `dial, ${bezel} bezel, ${graduationMm * 1000} µm, range ${toMm} mm`, resolutionUm: graduationMm * 1000, limitUm: tenthTurnUm, repeatabilityUm,
-  sources: { limitUm: { source, standing }, repeatabilityUm: { source, standing } },
+  cited: { limitUm: { source, standing }, repeatabilityUm: { source, standing } },
 }))
 
 const ranges: readonly BookFigures[] = micrometers.map(({ fromMm, toMm, limitUm, source, standing }) => {
-  const cited: Cited = { source, standing }
-  return { name: `${fromMm} to ${toMm} mm`, fromMm, toMm, limitUm, sources: { fromMm: cited, toMm: cited, limitUm: cited } }
+  const from: Cited = { source, standing }
+  return { name: `${fromMm} to ${toMm} mm`, fromMm, toMm, limitUm, cited: { fromMm: from, toMm: from, limitUm: from } }
 })
 
 /** What can be taken over at one touch: by what it is, and of a micrometer by its range. */
@@ -58,5 +58,5 @@ export function sourceOf(is: InstrumentIs['is'], figure: 'limitUm' | 'repeatabil
   const beside = is === 'micrometer' && figure === 'limitUm' ? ['fromMm', 'toMm'] as const : ['resolutionUm'] as const
   const found = bookFigures[is].flatMap(({ rows }) => rows)
     .find((row) => row[figure] !== undefined && row[figure] === figures[figure] && beside.every((key) => row[key] === figures[key]))
-  return found?.sources[figure] ?? null
+  return found?.cited[figure] ?? null
 }

@@ -95,9 +95,9 @@ function textsFrom(row: BookFigures, units: Units): Partial<InstrumentTexts> {
   return Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== null))
 }
 
-function sayRow({ name, limitUm, repeatabilityUm, sources, fromMm, toMm }: BookFigures, units: Units): string {
+function sayRow({ name, limitUm, repeatabilityUm, cited, fromMm, toMm }: BookFigures, units: Units): string {
   const um = (value: number) => `${wordNumber(value, units.decimalMark)} µm`
   const range = fromMm === undefined || toMm === undefined ? name : `${fromMm === 0 ? '0' : wordLength(fromMm, units)} to ${wordLength(toMm, units)}`
-  const source = sources.limitUm ?? sources.repeatabilityUm
+  const source = cited.limitUm ?? cited.repeatabilityUm
   return `${range}${limitUm === undefined ? '' : `: ± ${um(limitUm)}`}${repeatabilityUm === undefined ? '' : `, repeats ${um(repeatabilityUm)}`} (${source?.source ?? ''})`
 }
