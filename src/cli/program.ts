@@ -1,4 +1,5 @@
 import { Command, Option } from 'commander'
+import { addInspect } from '#cli/inspect-commands.ts'
 import type { Out } from '#cli/out.ts'
 
 /**
@@ -15,6 +16,7 @@ export function programFor(out: Out): Command {
     .addHelpText('after', `
 Examples:
   twinrest setup examples/plain-block.json --vise "Bench mill"
+  twinrest inspect show
   twinrest rack list --height 35
   twinrest rack import rack.csv --dry-run
   twinrest calc window < examples/window.json
@@ -24,6 +26,7 @@ Examples:
 Exit codes: 0 done, 1 a fault in Twinrest, 2 refused (the sentence on standard error says what to put right).
 The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout; a running server does not mind.`)
   addSetup(program, out)
+  addInspect(program, out)
   addRack(program, out)
   addCard(program, out)
   addCalc(program, out)

@@ -9,6 +9,7 @@ import { guard } from '#server/guard.ts'
 import type { Doors } from '#server/open-route.ts'
 import { addAccessRoutes } from '#server/routes/access.ts'
 import { addCalcRoutes } from '#server/routes/calc.ts'
+import { addInspectRoutes } from '#server/routes/inspect.ts'
 import { addDescription } from '#server/routes/openapi.ts'
 import { addRackRoutes } from '#server/routes/rack.ts'
 import { addSetupRoutes } from '#server/routes/setup.ts'
@@ -33,6 +34,7 @@ export function createApp(store: Store, { webFolder, log, reach = thisMachineAlo
   addWriteRoutes(doors, store)
   addRackRoutes(doors, store)
   addSetupRoutes(doors, store)
+  addInspectRoutes(doors, store)
   addCalcRoutes(doors, slowly)
   addDescription(doors)
   answerTheRest(app, [trustFilesOf(reach), staticFilesOf(webFolder)])

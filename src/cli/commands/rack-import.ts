@@ -1,10 +1,11 @@
 import { idSchema } from '#model/change.ts'
 import { withUnit } from '#model/length.ts'
 import { readAs } from '#model/read-as.ts'
-import type { Complaint, RackImport } from '#model/rack-import.ts'
+import type { RackImport } from '#model/rack-import.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import { plainText } from '#cli/columns.ts'
+import { complained } from '#cli/complained.ts'
 import type { Out } from '#cli/out.ts'
 import type { ImportOptions } from '#cli/program.ts'
 import { readBytes } from '#cli/read-json.ts'
@@ -12,9 +13,7 @@ import { SaidRefusal } from '#cli/run-to-its-end.ts'
 import { device, withShop } from '#cli/with-shop.ts'
 import { makerFor } from '#tasks/maker.ts'
 import { importRack } from '#tasks/rack/import-rack.ts'
-import { sayComplaint } from '#words/say-complaint.ts'
 import { sayFinding } from '#words/say-finding.ts'
-import { sayRefusal } from '#words/say-refusal.ts'
 
 /** A file larger than this takes long enough to say what is being done. */
 const largeBytes = 100_000
@@ -41,9 +40,4 @@ function imported({ dryRun, bars, mates, newSlots, lowestMm, highestMm, notes }:
     ...notes.map((note) => sayFinding(note, units)),
     dryRun ? 'Nothing was changed.' : 'They enter as "look first", sizes as marked.',
   ].map((line) => `${line}\n`).join('')
-}
-
-function complained(refusal: Refusal, units: Units): string {
-  const complaints = refusal.facts.complaints as unknown as readonly Complaint[], left = Number(refusal.facts.count) - complaints.length
-  return [...complaints.map((one) => plainText(sayComplaint(one, units))), ...(left > 0 ? [`… and ${left} more.`] : []), sayRefusal(refusal, units)].join('\n')
 }

@@ -39,7 +39,7 @@ export type MatesOfRack = {
  * a bar's places are not known, all are compared by their mean heights, which is a finding.
  *
  * @param bars  in any order; the answer does not depend on it, ties apart
- * @throws Refusal `too-few-bars`; `size-not-positive` (withinUm, vises)
+ * @throws Refusal `too-few-bars`; `size-not-positive` (withinUm, vises), `value-not-allowed` (vises)
  */
 export function proposeMates(bars: readonly MeasuredBar[], wish: MatesWish, limitsUm: UseLimits): MatesOfRack {
   refuseUnfit(bars, wish)
@@ -122,6 +122,7 @@ function heightAt({ profile }: MeasuredBar, xMm: number): number {
 function refuseUnfit(bars: readonly MeasuredBar[], wish: MatesWish): void {
   const [field, given] = wish.want === 'row' ? ['vises', wish.vises] as const : ['withinUm', wish.withinUm] as const
   if (!(given > 0)) throw new Refusal('size-not-positive', { field, given, needed: { above: 0 } })
+  if (wish.want === 'row' && !Number.isInteger(wish.vises)) throw new Refusal('value-not-allowed', { field, given, needed: 'a whole number' })
   const needed = wish.want === 'row' ? 2 * wish.vises : 2
   if (bars.length < needed) throw new Refusal('too-few-bars', { field: 'bars', given: bars.length, needed })
 }

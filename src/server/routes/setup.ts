@@ -2,6 +2,7 @@ import { z } from '@hono/zod-openapi'
 import { idSchema } from '#model/change.ts'
 import { Refusal } from '#model/refusal.ts'
 import { setupFormSchema } from '#model/setup-form.ts'
+import { givenOf } from '#server/given.ts'
 import { type Doors, openRoute } from '#server/open-route.ts'
 import type { Store } from '#store/store.ts'
 import { cardOfVise } from '#tasks/setup/card-of-vise.ts'
@@ -34,11 +35,5 @@ function chosen(store: Store, { viseId, form, case: raw, ...options }: z.infer<t
     return chooseFromCase(store, viseId, { ...raw, ...options })
   }
   if (viseId === null) throw new Refusal('field-missing', { field: 'viseId', given: null, needed: 'id' })
-  return chooseFromForm(store, { viseId, form, ...withoutUndefined(options) })
-}
-
-type Given<Options> = { [Key in keyof Options]?: Exclude<Options[Key], undefined> }
-
-function withoutUndefined<Options extends object>(options: Options): Given<Options> {
-  return Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined)) as Given<Options>
+  return chooseFromForm(store, { viseId, form, ...givenOf(options) })
 }

@@ -1,10 +1,10 @@
 import { stringify } from 'csv-stringify/sync'
 import type { Check } from '#model/check.ts'
+import type { ChecksFile } from '#model/checks-file.ts'
 import { checksOf } from '#store/checks.ts'
 import { recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 import { cellsFrom, checkHeads, checkPart, lookPart, readingPart } from '#tasks/inspect/check-columns.ts'
-import type { ChecksFile } from '#tasks/inspect/checks-file.ts'
 import { csvStyle, guarded } from '#tasks/rack/csv-guard.ts'
 
 /** Every check of the shop as it is kept, in the order of time, with the labels of the bars they are of; or one check alone. */

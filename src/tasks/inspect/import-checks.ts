@@ -1,4 +1,5 @@
 import { type Check, checkSchema } from '#model/check.ts'
+import type { ChecksFile, ChecksImport } from '#model/checks-file.ts'
 import { readAs } from '#model/read-as.ts'
 import type { Complaint } from '#model/rack-import.ts'
 import { Refusal } from '#model/refusal.ts'
@@ -6,7 +7,6 @@ import { addChecks, checksOf } from '#store/checks.ts'
 import { recordsOf } from '#store/records.ts'
 import { atOneMoment, inTransaction, type Store } from '#store/store.ts'
 import { checkFromParts, checkHeads, checkPart, type Loose, lookPart, readingPart, valueFrom } from '#tasks/inspect/check-columns.ts'
-import type { ChecksFile, ChecksImport, ReadCheck } from '#tasks/inspect/checks-file.ts'
 import { barsIn } from '#tasks/inspect/export-checks.ts'
 import { unguarded } from '#tasks/rack/csv-guard.ts'
 import { type CsvRecord, csvRecordsFrom } from '#tasks/rack/csv-records.ts'
@@ -57,7 +57,7 @@ function fromCsv(csv: Uint8Array | string): FromCsv {
   if (lines.length > mostLines) complain(lines[mostLines]!.line, 'too-many-lines', lines.length, mostLines)
   const read = head && complaints.length === 0 ? checksOn(lines, head, complain) : { checks: [], codes: new Map<string, string>() }
   if (complaints.length > 0) throw new Refusal('csv-not-imported', { complaints: complaints.slice(0, mostTold), count: complaints.length })
-  return { checks: read.checks.map(({ check }) => check), codes: read.codes, oldText }
+  return { checks: read.checks, codes: read.codes, oldText }
 }
 
 type Complain = (line: number, code: string, given?: Complaint['given'], needed?: Complaint['needed'], column?: string | null) => void
@@ -72,7 +72,7 @@ function mindHeads({ line, cells }: CsvRecord, complain: Complain): void {
 }
 
 /** Lines of one check follow its own line; each says by its id which check it belongs to. */
-function checksOn(lines: readonly CsvRecord[], head: CsvRecord, complain: Complain): { readonly checks: readonly ReadCheck[]; readonly codes: ReadonlyMap<string, string> } {
+function checksOn(lines: readonly CsvRecord[], head: CsvRecord, complain: Complain): { readonly checks: readonly Check[]; readonly codes: ReadonlyMap<string, string> } {
   const places = new Map(head.cells.map((cell, at) => [cell.trim(), at])), codes = new Map<string, string>()
   const open = new Map<string, { readonly line: number; readonly head: Loose; readonly looks: Lined[]; readonly readings: Lined[] }>()
   for (const { line, cells } of lines) {
@@ -90,7 +90,7 @@ function checksOn(lines: readonly CsvRecord[], head: CsvRecord, complain: Compla
   }
   const checks = [...open.values()].flatMap(({ line, head: own, looks, readings }) => {
     try {
-      return [{ line, check: readAs(checkSchema, checkFromParts(own, looks.map(({ value }) => value), readings.map(({ value }) => value))) }]
+      return [readAs(checkSchema, checkFromParts(own, looks.map(({ value }) => value), readings.map(({ value }) => value)))]
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
       const field = typeof error.facts.field === 'string' ? error.facts.field : '', inList = /^(looks|readings)\[(\d+)\]/.exec(field)

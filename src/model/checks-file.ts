@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { type Check, checkSchema } from '#model/check.ts'
 import { idSchema } from '#model/change.ts'
+import { checkSchema } from '#model/check.ts'
 import type { Finding } from '#model/finding.ts'
 
 /** Checks on their way between shops: as they are kept, with the labels of the bars they are of. */
@@ -12,6 +12,3 @@ export type ChecksFile = z.infer<typeof checksFileSchema>
 
 /** What came in, or on a dry run would; `known` were there before. */
 export type ChecksImport = { readonly dryRun: boolean; readonly checks: number; readonly known: number; readonly readings: number; readonly bars: number; readonly notes: readonly Finding[] }
-
-/** One check as a line of a file of them says it. */
-export type ReadCheck = { readonly line: number; readonly check: Check }
