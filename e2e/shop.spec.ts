@@ -38,7 +38,7 @@ test('units, decimal mark and words follow the switch at once, and stay', async 
   await page.getByRole('radio', { name: 'inch' }).check()
   await page.getByRole('radio', { name: '0,00' }).check()
   await page.getByRole('radio', { name: 'vice, gauge' }).check()
-  await expect(page.getByRole('heading', { name: 'Vices' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Vices', exact: true })).toBeVisible()
   await expect(page.getByRole('link', { name: 'Units: in, decimal mark comma. Change in Shop' })).toBeVisible()
   await expect(page.getByRole('button', { name: 'Saved in the shop' })).toBeVisible()
   await page.reload()
