@@ -1,4 +1,5 @@
 import type { Finding } from '#model/finding.ts'
+import type { Infeeds } from '#model/making.ts'
 import type { MadeBar, MakeStep, ReadingKind, StepKind } from '#model/make-step.ts'
 import type { Experience } from '#model/route.ts'
 import type { Sum } from '#model/sum.ts'
@@ -36,21 +37,36 @@ export type BarLeft = {
   readonly hrc: number | null
 }
 
-/** Mates that are ground together: what comes off, in how many passes, and what to put under each. */
+/** A pack ground down to a size: from the highest place, on each of its two sides; passes of each stage, and with the sweeps of spark-out. */
+export type PackDown = { readonly toMm: number; readonly downfeedMm: number; readonly passes: readonly number[]; readonly passesTotal: number }
+
+/** Mates that are ground together, and what to put under each. */
 export type PackLeft = {
   readonly matesId: string
   readonly side: Worked
   readonly bars: readonly string[]
-  readonly finishedMm: number
-  /** From the highest place, on each of the two sides. */
-  readonly downfeedMm: number
-  /** Of each stage, and with the sweeps of spark-out, on one side. */
-  readonly passes: readonly number[]
-  readonly passesTotal: number
+  /** Until all are clean and straight, no size aimed at; below what was ordered where the allowance is not enough. */
+  readonly clean: PackDown
+  /** Down to what was ordered; null where the allowance is not enough. */
+  readonly ordered: PackDown | null
   /** Under the hollow in the middle of each bar, hollow side down. */
   readonly shimsMm: readonly number[]
-  /** What both would clean up to where the allowance is not enough; null: it is. */
-  readonly lowerMm: number | null
+  /** The case of `grind`. */
+  readonly grind: GrindCase
+}
+
+export type GrindCase = {
+  readonly sides: Worked
+  readonly bars: number
+  readonly heightMm: number
+  readonly thicknessMm: number
+  readonly lengthMm: number
+  readonly bowMm: number
+  readonly cleanUpMm: number
+  readonly skinMm: number
+  readonly allowanceMm: number
+  readonly stages: Infeeds['stages']
+  readonly sparkOut: number
 }
 
 /**

@@ -12,8 +12,9 @@ const mostBars = 1000, mostStages = 20, mostSparkOut = 1000, mostRpm = 1e6, most
 const leastUm = 1e-6
 
 /** For a small toolroom grinder; common practice, no source. @source GRIND-RULES */
-const usualStages: readonly GrindStage[] = [{ infeedUm: 10, takesUm: 0 }, { infeedUm: 2, takesUm: 20 }]
-const usualSparkOut = 3, usualCleanUpMm = 0.05, usualSkinMm = 0.05
+export const usualStages: readonly GrindStage[] = [{ infeedUm: 10, takesUm: 0 }, { infeedUm: 2, takesUm: 20 }]
+export const usualSparkOut = 3
+const usualCleanUpMm = 0.05, usualSkinMm = 0.05
 
 const works = ['plain carbon', 'alloy', 'tool steel'] as const
 

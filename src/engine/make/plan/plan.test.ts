@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { actualsSchema, stepKinds } from '#model/make-step.ts'
+import { answerGrind } from '#engine/make/grind/answer-grind.ts'
 import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
 import { answerPlan } from '#engine/make/plan/answer-plan.ts'
 import { madeUpShop, noBooks } from '#engine/make/route/made-up-shop.ts'
@@ -24,16 +25,21 @@ describe('a pair 10 × 30 × 150, hardened, with a bow of 0.12', () => {
     expect(codes(given)).toEqual(['allowance-enough', 'allowance-enough'])
   })
 
-  // By hand: (30.65 − 30 + 0.12) / 2 = 0.385; the last 0.02 by 0.005 is 4, the rest of 0.365 by 0.015 is 24.3, so 25; three sweeps of spark-out: 32.
-  test('takes about 30 passes a side by the stated infeeds, and shims of the bow', () => {
-    expect(given.packs).toEqual([{ matesId: 'pair', side: 'edges', bars: ['A', 'B'], finishedMm: 30, downfeedMm: 0.385, passes: [25, 4], passesTotal: 32, shimsMm: [0.12, 0.05], lowerMm: null }])
+  // By hand: 0.22 a side, the last 0.02 by 0.002 is 10, the rest of 0.20 by 0.010 is 20, and three sweeps of spark-out; 30.65 − 2 × 0.22 = 30.21.
+  test('takes 30 passes a side by the stated infeeds until both are clean, no size aimed at, and shims of the bow', () => {
+    const { packs: [pack] } = given
+    expect(pack).toMatchObject({ matesId: 'pair', side: 'edges', bars: ['A', 'B'], clean: { toMm: 30.21, downfeedMm: 0.22, passes: [20, 10], passesTotal: 33 }, shimsMm: [0.12, 0.05] })
+    expect(answerGrind(pack!.grind, [])).toMatchObject({ passesPerSide: 30, enough: true, ignored: [] })
   })
+
+  // By hand: (30.65 − 30 + 0.12) / 2 = 0.385 from the highest place; 0.365 by 0.010 is 36.5, so 37; 10 and 3 more.
+  test('takes 50 sweeps a side down to the ordered 30', () => expect(given.packs[0]!.ordered).toEqual({ toMm: 30, downfeedMm: 0.385, passes: [37, 10], passesTotal: 50 }))
 
   // By hand: 0.15 a side less 0.05 and 0.05 leaves 0.05 for bow; 30.30 − 2 × 0.22 = 29.86.
   test('ground down too far before is told before the wheel touches it: straighten to 0.05, or become 29.86', () => {
     const short = plan({ readings: [bow('A', 0.12), bow('B', 0.02), { step: 'read after hardening', bar: 'A', what: 'height', values: [30.31, 30.3, 30.32] }] })
     expect(short.findings.find(({ code }) => code === 'allowance-not-enough')!.facts).toMatchObject({ bar: 'A', perSideMm: 0.15, neededPerSideMm: 0.22, roomMm: 0.05, shortMm: 0.07, lowerMm: 29.86 })
-    expect(short.packs[0]!.lowerMm).toBe(29.86)
+    expect(short.packs[0]).toMatchObject({ clean: { toMm: 29.86 }, ordered: null })
   })
 
   test('is judged by what was read last: straightened it is enough', () => {
@@ -120,12 +126,18 @@ describe('a plan', () => {
       const at = (mm: number) => plan({ readings: [bow('A', mm), bow('B', 0), ...bars.map(({ id }) => ({ step: 'read after hardening', bar: id, what: 'height', values: [heightMm] }))] })
       const less = at(small), worse = at(small + more), [pack] = worse.packs
       expect(less.bars[0]!.isEnough === false && worse.bars[0]!.isEnough === true).toBe(false)
-      expect(pack!.passesTotal).toBeGreaterThanOrEqual(less.packs[0]!.passesTotal)
-      // both sides from the highest place: what stands over the finished height, and the bow
-      expect(2 * pack!.downfeedMm).toBeCloseTo(heightMm - 30 + small + more, 6)
-      const takenMm = pack!.passes[0]! * 0.015 + pack!.passes[1]! * 0.005
-      expect(takenMm).toBeGreaterThanOrEqual(pack!.downfeedMm - 1e-9)
-      expect(takenMm).toBeLessThan(pack!.downfeedMm + 0.015 + 0.005)
+      expect(pack!.clean.passesTotal).toBeGreaterThanOrEqual(less.packs[0]!.clean.passesTotal)
+      expect(pack!.ordered === null).toBe(worse.bars.some(({ isEnough }) => isEnough === false))
+      for (const down of [pack!.clean, ...(pack!.ordered === null ? [] : [pack!.ordered])]) {
+        const takenMm = down.passes[0]! * 0.01 + down.passes[1]! * 0.002
+        expect(takenMm).toBeGreaterThanOrEqual(down.downfeedMm - 1e-9)
+        expect(takenMm).toBeLessThan(down.downfeedMm + 0.012)
+      }
+      // both sides from the highest place: what stands over the ordered height, and the bow; never less than makes them clean
+      if (pack!.ordered !== null) {
+        expect(2 * pack!.ordered.downfeedMm).toBeCloseTo(heightMm - 30 + small + more, 6)
+        expect(pack!.ordered.downfeedMm).toBeGreaterThanOrEqual(pack!.clean.downfeedMm - 1e-9)
+      }
       // straightened as told, or let become as low as told, it is enough
       const told = worse.findings.find(({ code }) => code === 'allowance-not-enough')
       if (told !== undefined) expect(at(Number(told.facts.roomMm)).bars[0]!.isEnough).toBe(true)

@@ -1,13 +1,14 @@
 import type { Finding } from '#model/finding.ts'
-import { type ActualField, type BarLeft, type MakePlan, type PackLeft, type PlannedStep, type Worked, worked } from '#model/make-plan.ts'
+import { type ActualField, type BarLeft, type MakePlan, type PackDown, type PackLeft, type PlannedStep, type Worked, worked } from '#model/make-plan.ts'
 import type { Making } from '#model/making.ts'
 import type { Actuals, MadeBar, StepKind } from '#model/make-step.ts'
 import type { Order } from '#model/order.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Experience, Route } from '#model/route.ts'
 import type { Sum } from '#model/sum.ts'
-import { barsLeft, leftFindings, packsLeft, readOf } from '#engine/make/plan/bars-left.ts'
+import { barsLeft, leftFindings, readOf } from '#engine/make/plan/bars-left.ts'
 import { fieldsOf } from '#engine/make/plan/fields.ts'
+import { packsLeft } from '#engine/make/plan/packs-left.ts'
 import { pressesFor } from '#engine/make/plan/presses.ts'
 import { refuseIdTwice } from '#engine/read/refuse-twice.ts'
 
@@ -28,13 +29,13 @@ export function planFrom(order: Order, route: Route, making: Making, actuals: Ac
   })
   const isToCome = (kind: StepKind) => steps.some((step) => step.kind === kind && step.state !== 'done')
   const sides = worked.filter((side) => (side === 'edges' ? isToCome('grind the edges') || isToCome('hard mill the edges') : isToCome('grind the faces')))
-  const bars = sides.flatMap((side) => barsLeft(side, made, route.blanks, making, actuals)), packs = route.kind === 'ground' ? sides.flatMap((side) => packsLeft(side, made, bars, making, actuals)) : []
+  const bars = sides.flatMap((side) => barsLeft(side, made, route.blanks, making, actuals)), packs = route.kind === 'ground' ? sides.flatMap((side) => packsLeft(side, made, bars, route.blanks, making, actuals)) : []
   const planned = total(steps.map(({ hours }) => hours)), taken = total(steps.map(({ takenHours }) => takenHours ?? 0)), left = total(steps.map((step) => (step.state === 'done' ? 0 : step.hours)))
   return {
     steps, next: steps.find(({ state }) => state === 'next')?.kind ?? null, made, bars, packs, presses: isToCome('straighten') ? pressesFor(route, made, actuals) : [], hours: { planned, taken, left },
     experience: experienceOf(route, made, steps, actuals),
     findings: [...leftFindings(bars, packs, making), ...hardnessFindings(order, route, making, bars.filter(({ side }) => side === 'edges')), ...outsideFindings(steps, sides)],
-    sum: [...bars.map((bar) => barSum(bar, making)), ...packs.flatMap((pack) => packSum(pack, bars, making))],
+    sum: [...bars.map((bar) => barSum(bar, making)), ...packs.flatMap((pack) => packSum(pack, making))],
   }
 }
 
@@ -93,11 +94,13 @@ function barSum({ id, bowMm, neededPerSideMm }: BarLeft, { leave }: Making): Sum
   return { formula: bowMm === null ? 'needed-per-side-planned' : 'needed-per-side', result: { name: 'neededPerSideMm', value: neededPerSideMm }, inputs: { bar: id, bowMm: bowMm ?? leave.bowMm, cleanUpMm: leave.cleanUpMm, skinMm: leave.skinMm }, sources }
 }
 
-function packSum({ side, finishedMm, bars: ids, downfeedMm, passes, passesTotal }: PackLeft, bars: readonly BarLeft[], { infeeds, leave }: Making): readonly Sum[] {
-  const own = bars.filter((bar) => bar.side === side && ids.includes(bar.id)), mostBowMm = own.reduce((most, { bowMm }) => Math.max(most, bowMm ?? leave.bowMm), 0)
+function packSum({ bars, grind, clean, ordered }: PackLeft, { infeeds: { sparkOut } }: Making): readonly Sum[] {
+  const passesSum = ({ downfeedMm, passes, passesTotal }: PackDown): Sum =>
+    ({ formula: 'passes-per-side', result: { name: 'passesTotal', value: passesTotal }, inputs: { downfeedMm, cutting: total(passes), sparkOut }, sources })
+  const highestMm = grind.sides === 'edges' ? grind.heightMm : grind.thicknessMm
   return [
-    { formula: 'downfeed-per-side', result: { name: 'downfeedMm', value: downfeedMm }, inputs: { mates: ids.join(', '), finishedMm, highestMm: 2 * downfeedMm - mostBowMm + finishedMm, bowMm: mostBowMm }, sources },
-    { formula: 'passes-per-side', result: { name: 'passesTotal', value: passesTotal }, inputs: { downfeedMm, stages: infeeds.stages.length, cutting: total(passes), sparkOut: infeeds.sparkOut }, sources },
+    passesSum(clean),
+    ...(ordered === null ? [] : [{ formula: 'downfeed-per-side', result: { name: 'downfeedMm', value: ordered.downfeedMm }, inputs: { mates: bars.join(', '), highestMm, finishedMm: ordered.toMm, bowMm: grind.bowMm }, sources }, passesSum(ordered)]),
   ]
 }
 

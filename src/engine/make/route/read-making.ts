@@ -11,12 +11,13 @@ import { newShop } from '#model/shop-record.ts'
 import { longestUm } from '#engine/inspect/reading-limits.ts'
 import type { RawObject } from '#engine/read/raw-object.ts'
 import { usualLeave } from '#engine/make/blanks/leave.ts'
+import { usualSparkOut, usualStages } from '#engine/make/grind/read-grind.ts'
 import { usualTimes } from '#engine/make/route/times.ts'
 
 const mostRows = 1000, mostMoney = 1e9, mostHours = 1e5, mostPercent = 100, mostMinutes = 1e6
 
-/** mm. Coarser infeeds and shop hours where nobody says: rough 0.015, the last 0.02 by 0.005, three sweeps of spark-out. Common practice, no source. */
-const usualInfeeds: Infeeds = { stages: [{ infeedUm: 15, takesUm: 0 }, { infeedUm: 5, takesUm: 20 }], sparkOut: 3 }
+/** Infeeds and shop hours where nobody says, as `grind` has them: 0.010, the last 0.02 by 0.002, three sweeps of spark-out. Common practice, no source. */
+const usualInfeeds: Infeeds = { stages: usualStages, sparkOut: usualSparkOut }
 const usualHoursPerDay = 6
 
 /** The shop as it stands in a raw case. What is left out is not there, or as usual; steels and tables of the shop's own stand before those of the books. */
