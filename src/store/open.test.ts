@@ -60,8 +60,8 @@ test('every table is strict and every row says whose it is: shop, person, device
     const columns = raw.prepare<[string], string>('select name from pragma_table_info(?)').pluck().all(name)
     expect(columns, name).toEqual(expect.arrayContaining(['shop', 'person', 'device']))
     const isRecord = Object.hasOwn(columnsOf, name)
-    // A row that is only ever added is its own change; a reading is part of its check.
-    expect(columns, name).toContain(isRecord ? 'change' : name === 'reading' ? 'check' : 'id')
+    // A row that is only ever added is its own change; a reading is part of its check, and a shop has one owner.
+    expect(columns, name).toContain(isRecord ? 'change' : name === 'reading' ? 'check' : name === 'owner' ? 'shop' : 'id')
   }
   raw.close()
 })

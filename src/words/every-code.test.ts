@@ -63,7 +63,7 @@ type Found = { readonly code: string; readonly file: string; readonly room: stri
 /** Hyphenated texts in single quotes, and whatever is handed to a Refusal, comments and imports taken away. */
 function codesIn(folder: string, room: string): Found[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => /\.tsx?$/.test(name) && !/\.test\.tsx?$/.test(name)).flatMap((name) => {
-    const text = readFileSync(join(folder, name), 'utf8').replaceAll(/\/\*[\s\S]*?\*\//g, '').replaceAll(/^\s*\/\/.*$/gm, '').replaceAll(/from '[^']+'|import\('[^']+'\)/g, '')
+    const text = readFileSync(join(folder, name), 'utf8').replaceAll(/\/\*[\s\S]*?\*\//g, '').replaceAll(/^\s*\/\/.*$/gm, '').replaceAll(/from '[^']+'|import '[^']+'|import\('[^']+'\)/g, '')
     const refusals = [...text.matchAll(/(?:Refusal|refuse|refused|no)\((?:\d+, )?'([a-z-]+)'/g)].map(([, code]) => ({ code: code!, refused: true }))
     const hyphenated = [...text.matchAll(/'([a-z]+(?:-[a-z]+)+)'/g)].map(([, code]) => ({ code: code!, refused: false }))
     return [...refusals, ...hyphenated].map((one) => ({ ...one, room, file: `src/${room}/${name}` }))
