@@ -32,7 +32,7 @@ function figuresOf({ heightMm, shape, turnOver, provedToUm, uHeightUm, uUm, look
     ...named('Parallelism', size(shape?.parallelismUm ?? turnOver?.parallelismUm)), ...named('its u', size(uUm, 2)), ...named('Proved to', size(provedToUm)),
     ...named('Taper', shape ? `${um(Math.abs(shape.taperUm), units)}${Math.abs(shape.taperUm) < 0.05 ? '' : `, ${shape.taperUm > 0 ? 'un' : ''}marked end higher`}` : null),
     ...(shape ? named(shape.crownUm !== null && shape.crownUm < 0 ? 'Hollow' : 'Crown', size(shape.crownUm === null ? null : Math.abs(shape.crownUm))) : []),
-    ...named('Twist', size(shape?.twistUm)), ...named('Scatter of repeats', size(shape?.repeatabilityUm, 2)), ...named('Perfect bar shows', size(shape?.rangeBiasUm)),
+    ...named('Twist', size(shape?.twistUm)), ...named('Scatter of repeats', size(shape?.repeatabilityUm, 2)), ...named('Scatter alone shows', size(shape?.rangeBiasUm)),
     ...named('Look', look === null ? null : sayLook(look, units) || null),
   ]
 }
