@@ -24,7 +24,7 @@ const shownAtFirst = 12
 export function MatesFoundList({ shop, asked, answer, nameOf }: Props) {
   const units = useUnits(), [shown, setShown] = useState(shownAtFirst)
   if ('refused' in answer) return <StatusLine danger>{sayRefusal(answer.refused, units, nameOf)}</StatusLine>
-  const { found } = answer, { groups, row, leftOver } = found
+  const { found, bars } = answer, { groups, row, leftOver } = found
   const wanted = row ? [groups.flatMap(({ bars }) => bars)] : groups.map(({ bars }) => bars), open = wanted.filter((group) => !areMates(group, shop.bars))
   // What is new comes first; within that the best.
   const inOrder = row ? groups : [...groups.filter(({ bars }) => !areMates(bars, shop.bars)), ...groups.filter(({ bars }) => areMates(bars, shop.bars))]
@@ -35,13 +35,13 @@ export function MatesFoundList({ shop, asked, answer, nameOf }: Props) {
   }
   return (
     <section className="mates-found" aria-label="What was found">
-      <h2>{sayFound(found, asked)}</h2>
-      <output className="unseen">{sayFound(found, asked)}</output>
+      <h2>{sayFound(found, asked, bars.length)}</h2>
+      <output className="unseen">{sayFound(found, asked, bars.length)}</output>
       {found.findings.map((finding) => <p key={JSON.stringify(finding)} className="small">{sayFinding(finding, units, nameOf)}</p>)}
       {row ? <RowHead row={row} /> : null}
       {open.length > 1 || row ? <TakeAll open={open} shop={shop} nameOf={nameOf} row={row !== null} onTake={() => take(open)} /> : null}
       <ul className="lots">
-        {inOrder.slice(0, shown).map((one) => <MatesRow key={one.bars.join()} proposal={one} bars={asked.bars} shop={shop} nameOf={nameOf} onTake={row ? null : () => take([one.bars])} />)}
+        {inOrder.slice(0, shown).map((one) => <MatesRow key={one.bars.join()} proposal={one} bars={bars} shop={shop} nameOf={nameOf} onTake={row ? null : () => take([one.bars])} />)}
       </ul>
       {groups.length > shown ? <button type="button" className="action" onClick={() => setShown(shown + shownAtFirst)}>Show more ({groups.length - shown})</button> : null}
       {leftOver.length > 0 ? <p className="small">Left over: {leftOver.length > 20 ? `${leftOver.length} bars` : listOf(leftOver.map(nameOf))}.</p> : null}
@@ -71,8 +71,8 @@ function TakeAll({ open, shop, nameOf, row, onTake }: { readonly open: readonly 
   )
 }
 
-function sayFound({ groups, row }: MatesOfRack, { bars, wish }: MatesAsked): string {
-  if (row) return `The nearest ${2 * groups.length} of ${bars.length} bars`
+function sayFound({ groups, row }: MatesOfRack, { wish }: MatesAsked, bars: number): string {
+  if (row) return `The nearest ${2 * groups.length} of ${bars} bars`
   const within = wish.want === 'pairs' ? ` within ${wish.withinUm} µm` : ''
-  return groups.length === 0 ? `No pair${within} among ${bars.length} bars` : `${groups.length === 1 ? '1 pair' : `${groups.length} pairs`}${within} out of ${bars.length} bars`
+  return groups.length === 0 ? `No pair${within} among ${bars} bars` : `${groups.length === 1 ? '1 pair' : `${groups.length} pairs`}${within} out of ${bars} bars`
 }

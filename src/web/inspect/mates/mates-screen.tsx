@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'react'
-import { measuredBarsOf } from '#engine/rack/measured-bars.ts'
-import type { SizedMeasuredBar } from '#engine/inspect/mates-by-size.ts'
+import type { InspectFacts } from '#engine/inspect/inspect-facts.ts'
 import { limitUmOf } from '#engine/rack/question-at.ts'
 import { readSizeMm } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -22,19 +21,20 @@ import '#web/styles/inspect-more.css'
 export function MatesScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), facts = useInspectFacts(shop), [texts, setTexts] = useState<MatesTexts>(noMatesTexts)
   const groups = useMemo(() => rackGroups(shop), [shop])
-  const measured = useMemo(() => sizedBars(shop, groups), [shop, groups])
+  const measured = useMemo(() => measuredIn(groups, facts), [groups, facts])
   const range = useMemo(() => readFields({
     fromMm: () => (texts.from.trim() === '' ? 0 : readSizeMm(texts.from, units.length, 'heightMm')), toMm: () => (texts.to.trim() === '' ? Infinity : readSizeMm(texts.to, units.length, 'heightMm')),
   }), [texts.from, texts.to, units.length])
   const asked = useMemo((): MatesAsked | null => {
     if ('refused' in range) return null
     const { fromMm, toMm } = range.values
-    const bars = measured.filter(({ id, heightMm }) => heightMm >= fromMm - nearMm && heightMm <= toMm + nearMm && (texts.picked === null || texts.picked.includes(id)))
-    return bars.length < 2 ? null : {
-      bars, wish: texts.vises === 0 ? { want: 'pairs', withinUm: limitUmOf(texts.use, shop.shop.limitsUm) } : { want: 'row', vises: texts.vises },
+    const ids = new Set(measured.flatMap(({ id, heightMm }) => (heightMm >= fromMm - nearMm && heightMm <= toMm + nearMm && (texts.picked === null || texts.picked.includes(id)) ? [id] : [])))
+    return ids.size < 2 ? null : {
+      facts: { bars: shop.bars.filter(({ id }) => ids.has(id)), checks: shop.checks, events: shop.events, shop: { limitsUm: shop.shop.limitsUm } },
+      wish: texts.vises === 0 ? { want: 'pairs', withinUm: limitUmOf(texts.use, shop.shop.limitsUm) } : { want: 'row', vises: texts.vises },
       limitsUm: Object.fromEntries(uses.map((use) => [use, limitUmOf(use, shop.shop.limitsUm)])),
     }
-  }, [measured, range, texts, shop.shop.limitsUm])
+  }, [measured, range, texts, shop])
   const search = useMates(asked), nameOf = useMemo(() => barNamer(shop.bars.map(({ id }) => id), shop, facts, units), [shop, facts, units])
   return (
     <>
@@ -59,8 +59,10 @@ function NoBars({ measured }: { readonly measured: number }) {
     : <p>Fewer than two measured bars are in this choice.</p>
 }
 
-/** Measured bars that could carry a part: neither retired, nor in work, nor to be drilled into. */
-function sizedBars(shop: ShopSnapshot, groups: ReturnType<typeof rackGroups>): readonly SizedMeasuredBar[] {
-  const records = new Map(groups.flatMap(({ bars }) => bars.flatMap(({ record, trust }) => (trust === 'trusted' || trust === 'look first' ? [[record.id, record] as const] : []))))
-  return measuredBarsOf(shop).flatMap((bar) => { const record = records.get(bar.id); return record ? [{ ...bar, thicknessMm: record.thicknessMm }] : [] })
+/** Bars whose height was measured and that could carry a part: neither retired, nor in work, nor to be drilled into. */
+function measuredIn(groups: ReturnType<typeof rackGroups>, { heights }: Pick<InspectFacts, 'heights'>): readonly { readonly id: string; readonly heightMm: number }[] {
+  return groups.flatMap(({ bars }) => bars.flatMap(({ record: { id }, trust }) => {
+    const height = trust === 'trusted' || trust === 'look first' ? heights(id) : null
+    return height?.standing === 'measured' ? [{ id, heightMm: height.heightMm }] : []
+  }))
 }

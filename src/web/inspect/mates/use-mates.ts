@@ -9,7 +9,7 @@ const mostAtOnce = 300
 
 /** The best mates for what is asked, at once for a few hundred bars, else beside the screen; `asked` null: nothing is asked. */
 export function useMates(asked: MatesAsked | null): Search {
-  const atOnce = useMemo(() => (asked !== null && asked.bars.length <= mostAtOnce ? findMates(asked) : null), [asked])
+  const atOnce = useMemo(() => (asked !== null && asked.facts.bars.length <= mostAtOnce ? findMates(asked) : null), [asked])
   const [beside, setBeside] = useState<{ readonly asked: MatesAsked; readonly said: MatesSaid | 'stopped' } | null>(null)
   const running = useRef<Worker | null>(null), large = asked !== null && atOnce === null ? asked : null
   useEffect(() => {
