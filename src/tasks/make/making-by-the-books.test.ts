@@ -2,10 +2,13 @@
 import { describe, expect, test } from 'vitest'
 import type { Facts } from '#model/refusal.ts'
 import { situations } from '#model/situation.ts'
+import type { CutBarsAnswer } from '#engine/make/cut-bars/answer-cut-bars.ts'
+import type { CutPlateAnswer } from '#engine/make/cut-plate/answer-cut-plate.ts'
 import type { BlanksAnswer } from '#engine/make/blanks/answer-blanks.ts'
 import type { MakePlan } from '#model/make-plan.ts'
 import type { Order } from '#model/order.ts'
 import type { Route, RouteAnswer } from '#model/route.ts'
+import { askCalc } from '#tasks/ask-calc.ts'
 import { calc } from '#tasks/calc.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { sayFinding } from '#words/say-finding.ts'
@@ -45,6 +48,19 @@ describe('a ladder 12 to 44 in steps of 2, 4 thick, four of each, for a jaw of 1
       // cases of cut-plate as they are: blanks across the plate, a kerf between
       cuts!.plates.forEach(({ plateWidth, kerf, pieces }) => { expect(kerf).toBe(1.4); pieces.forEach(({ length }) => expect(length).toBeLessThanOrEqual(plateWidth)) })
     }
+  })
+
+  // Cutting in strips with the least length of plate needs no more of it than the way that was found, and all of the blanks.
+  test('and its cut lists are cases that cut-plate and cut-bars answer, with no more stock than there is', async () => {
+    for (const { plateLength, ...raw } of answer.routes.find(({ kind }) => kind === 'milled')!.cuts!.plates) {
+      const { leastPlateLength } = await askCalc('cut-plate', { ...raw, secondsMost: 0.3 }) as CutPlateAnswer
+      expect(leastPlateLength).toBeLessThanOrEqual(plateLength + 1e-6)
+    }
+    const flats = { id: 'flat', steel: 'C45', condition: 'drawn', widthMm: 31, thicknessMm: 10, lengthMm: 1000, count: 4, price: 10 }
+    const { cuts } = ask('blanks', { order: { heights: { by: 'list', heightsMm: [30] }, length: { by: 'length', lengthMm: 150 }, thicknessMm: 10, vises: 8, use: 'milling' }, ...shop, route: 'milled', lengths: [flats] })
+    expect(cuts.short).toEqual([])
+    // by hand: a pair is 2 × 151 + 1.4, three of them and two cuts 913; eight pairs take three lengths of 1000
+    expect(await askCalc('cut-bars', cuts.bars[0])).toMatchObject({ status: 'optimal', leastStockLength: 3000 } satisfies Partial<CutBarsAnswer>)
   })
 
   test('and everything it answers can be said', () => {
