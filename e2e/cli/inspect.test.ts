@@ -69,7 +69,8 @@ describe('twinrest inspect, beside a running server', () => {
   it('finds mates, and two for each of two vises', async () => {
     const pairs = await inShop('inspect', 'mates', '--within', '3')
     expect(pairs.code, pairs.err).toBe(0)
-    expect(pairs.out).toMatch(/^1 {2}.* and .*proved to .* µm\n {2}- .* differ by /)
+    expect(pairs.out).toMatch(/^\d+ {2}Q .* and Q .*, proved to .* µm\n {2}- .* differ by /m)
+    expect(pairs.out).not.toMatch(/^\d+ {2}Q .* and R /m)
     const row = JSON.parse((await inShop('inspect', 'mates', '--vises', '2', '--json')).out) as { groups: { bars: string[] }[]; row: { spreadUm: number } }
     expect(row.groups.flatMap(({ bars }) => bars).filter((id) => id.startsWith('demo-Q-'))).toHaveLength(4)
     expect(row.row.spreadUm).toBeLessThanOrEqual(2)
