@@ -38,7 +38,7 @@ export function proofOf(record: BarRecord, shop: Pick<ShopSnapshot, 'bars' | 'ch
 }
 
 /** What spoils a proof, whatever it was. */
-const spoils: readonly BarEventKind[] = ['knocked', 'drilled', 'stoned', 'reground']
+const spoils: readonly BarEventKind[] = ['knocked', 'drilled', 'stoned', 'reground', 'to another shop', 'back nicked', 'back drilled', 'back not looked at']
 
 function whyNotOf(record: BarRecord, check: Check | null, events: readonly BarEvent[], { shop }: Pick<ShopSnapshot, 'shop'>): (use: Use) => WhyNot {
   if (check === null) return () => ({ why: 'never read' })
