@@ -11,7 +11,7 @@ const readings = ['+3', '+4', '+2'].map((reading) => ({ bar: 'demo-R-1', reading
 
 describe('/api/inspect', () => {
   it('records a check and answers it with what it says', async () => {
-    const recorded = await (await post('/api/inspect/record', { method: 'compare', readings, zero: '25,000', instrument: 'demo-lever', person: 'KM' })).json() as { check: { id: string }; checked: { pair: object }; asks: [] }
+    const recorded = await (await post('/api/inspect/record', { method: 'compare', readings, zero: '25,000', instrument: 'demo-lever-1', person: 'KM' })).json() as { check: { id: string }; checked: { pair: object }; asks: [] }
     expect(recorded.asks).toEqual([])
     // Own arithmetic.
     expect(recorded.checked.pair).toMatchObject({ worstAsLaidUm: 3, worstTurnedUm: 4, betterWay: 'as laid' })

@@ -13,7 +13,7 @@ import { demoInstruments } from '#tasks/shop/demo/demo-instruments.ts'
 
 type Typed = Partial<Omit<CheckForm, 'bars'>> & { readonly bars: readonly string[]; readonly texts: readonly string[]; readonly daysAgo: number; readonly person: string; readonly looked?: true }
 
-const atPlate = { method: 'compare', instrumentId: 'demo-lever', plateId: 'demo-plate', blocksId: 'demo-blocks', closing: '0', temperature: '21' } as const
+const atPlate = { method: 'compare', instrumentId: 'demo-lever-1', plateId: 'demo-plate-1', blocksId: 'demo-blocks-1', closing: '0', temperature: '21' } as const
 /** Where the bars of 150 and of 120 were read by micrometer before. */
 const places150 = ['15', '75', '135'], places120 = ['12', '60', '108']
 
@@ -37,7 +37,7 @@ export function demoInspect(bars: readonly BarRecord[], ago: (days: number) => B
   return {
     changes: [
       ...instruments.map(({ id, saw: _saw, ...fields }) => firstChange('instrument', id, fields, ago(200))),
-      firstChange('draft', 'demo-half-done', { ...draftFrom(halfDone), state: 'open', checkId: null }, { ...ago(halfDone.daysAgo), person: halfDone.person }),
+      firstChange('draft', 'demo-check-1', { ...draftFrom(halfDone), state: 'open', checkId: null }, { ...ago(halfDone.daysAgo), person: halfDone.person }),
     ],
     checks: checks.map((typed) => { const { device, atIso, newId } = ago(typed.daysAgo); return { ...checkFromDraft(draftFrom(typed), facts), id: newId(), person: typed.person, device, atIso } }),
   }
