@@ -15,9 +15,9 @@ import { labelText, readLabel } from '#model/label-code.ts'
 
 const textsOf = ({ items }: Scene): readonly string[] => items.flatMap((item) => (item.kind === 'text' ? [item.text] : []))
 
-/** One strip cut out of a sheet, as pixels: inked boxes and cut lines black, 24 dots to the mm. */
+/** One strip cut out of a sheet, as pixels: inked boxes and cut lines black, 12 dots to the mm. */
 function cutOut({ items }: Scene, leftMm: number, topMm: number): { pixels: Uint8ClampedArray; wide: number; high: number } {
-  const perMm = 24, wide = Math.round(labelMm.widthMm * perMm), high = Math.round(labelMm.heightMm * perMm), pixels = new Uint8ClampedArray(wide * high * 4).fill(255)
+  const perMm = 12, wide = Math.round(labelMm.widthMm * perMm), high = Math.round(labelMm.heightMm * perMm), pixels = new Uint8ClampedArray(wide * high * 4).fill(255)
   const ink = (x0: number, y0: number, x1: number, y1: number) => {
     for (let y = Math.max(0, Math.round((y0 - topMm) * perMm)); y < Math.min(high, Math.round((y1 - topMm) * perMm)); y += 1) {
       for (let x = Math.max(0, Math.round((x0 - leftMm) * perMm)); x < Math.min(wide, Math.round((x1 - leftMm) * perMm)); x += 1) pixels.set([0, 0, 0, 255], (y * wide + x) * 4)
