@@ -11,6 +11,8 @@ import { Refusal } from '#model/refusal.ts'
 export async function readSecret(questions: readonly string[], out: Out): Promise<readonly string[]> {
   const nowhere = new Writable({ write: (_chunk, _encoding, done) => done() })
   const reader = createInterface({ input: process.stdin, output: nowhere, terminal: process.stdin.isTTY === true }), lines = reader[Symbol.asyncIterator](), typed: string[] = []
+  // The terminal hands its keys over raw, Ctrl-C among them.
+  reader.once('SIGINT', () => { out.say('\n'); process.exit(130) })
   try {
     for (const question of questions) {
       out.say(question)

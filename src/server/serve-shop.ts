@@ -23,7 +23,7 @@ const patienceMs = 5000
 /** How often the certificate is looked at. */
 const lookMs = 12 * 3_600_000
 
-/** `addresses`: where others find the shop; none while it is open to this machine alone. */
+/** `url`: for this machine, by plain http whatever others come by. `addresses`: where they find the shop; none while it is not open to them. */
 export type Serving = { readonly url: string; readonly addresses: readonly string[]; readonly stop: () => Promise<void> }
 
 /**
@@ -49,7 +49,7 @@ export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Pro
     } catch (error) { log(`the certificate could not be looked at: ${error instanceof Error ? error.message : String(error)}\n`) }
   }
   return {
-    url: `${config.certificate === null ? 'http' : 'https'}://${loopback}:${port}`, addresses: reach.addresses(),
+    url: `http://${loopback}:${port}`, addresses: reach.addresses(),
     stop: async () => { clearInterval(looking); await stopped(front, closeIdle, closeAll) },
   }
 }

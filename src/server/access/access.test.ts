@@ -10,6 +10,7 @@ import { aMinute, type Limits, usualLimits } from '#server/access/limits.ts'
 import { meansThisMachine } from '#server/access/machine-names.ts'
 import type { Reach } from '#server/access/reach.ts'
 import { createPlainApp } from '#server/access/trust-files.ts'
+import { unlockedOf } from '#server/access/unlocked.ts'
 import { createApp } from '#server/app.ts'
 import { keepPassphrase } from '#store/access.ts'
 import { openStore } from '#store/open.ts'
@@ -187,6 +188,15 @@ describe("the owner's passphrase", () => {
     expect((await ask('/api/devices/code', { cookie: `${cookie}; ${old}`, method: 'POST' })).status).toBe(403)
     expect((await ask('/api/devices/code', { cookie: `${cookie}; ${cookieOf(answer)}`, method: 'POST' })).status).toBe(200)
   })
+})
+
+it('an unlocking holds for ten minutes, for the device it was made on', () => {
+  let now = 0
+  const unlocked = unlockedOf(() => now), token = unlocked.open('tablet')
+  now = 10 * 60_000 - 1
+  expect([unlocked.isOpen(token, 'tablet'), unlocked.isOpen(token, 'phone'), unlocked.isOpen('', 'tablet')]).toEqual([true, false, false])
+  now += 1
+  expect(unlocked.isOpen(token, 'tablet')).toBe(false)
 })
 
 it('the first passphrase is set on this machine alone', async () => {
