@@ -24,7 +24,7 @@ export const makingRouteWords: { readonly [code: string]: Say } = {
   'mill-not-for-hard': () => 'No mill of the shop is meant for hardened steel.',
   'no-steel-to-harden': () => 'No stock at hand is of a steel that hardens.',
   'harder-than-published': (facts, w) => `${w.number(facts.askedHrc)} HRC is asked, ${w.number(facts.highestHrc)} is the most published for ${w.text(facts.steel)} after tempering (${w.text(facts.source)}).`,
-  'stock-missing': (facts, w) => `No stock for ${w.number(facts.bars)} bars, of ${heights(facts.heightsMm, w)} height: buy it, or name other stock.`,
+  'stock-missing': (facts, w) => `No stock for ${w.number(facts.bars)} bars of ${heights(facts.heightsMm, w)}: buy it, or name other stock.`,
   'accuracy-not-known': (facts, w) => `How parallel and how equal they come is not known, ${w.text(facts.use)} asks for ${w.micrometres(facts.limitUm)}: measure a delivery.`,
   'use-not-reached': (facts, w) => `Careful work reaches ${w.micrometres(facts.worstUm)}; ${w.text(facts.use)} asks for ${w.micrometres(facts.limitUm)}.`,
   'softer-than-asked': (facts, w) => `${facts.givenHrc === 0 ? 'The bars are soft' : `The bars are ${w.number(facts.givenHrc)} HRC`}, ${w.number(facts.askedHrc)} HRC is asked.`,
@@ -48,4 +48,10 @@ export const makingRouteWords: { readonly [code: string]: Say } = {
 /** In the shop's own money, which has no name here. */
 const money = (amount: Facts[string] | undefined, w: Wording): string => (typeof amount === 'number' ? w.number(Math.round(amount * 100) / 100) : '?')
 
-const heights = (list: Facts[string] | undefined, w: Wording): string => listOf((Array.isArray(list) ? list : [list]).map((mm: Facts[string] | undefined) => w.length(mm)))
+/** A few one by one, many by the ends. */
+function heights(list: Facts[string] | undefined, w: Wording): string {
+  const all = (Array.isArray(list) ? list : [list]).filter((mm): mm is number => typeof mm === 'number').toSorted((a, b) => a - b)
+  return all.length > mostListed ? `${w.number(all.length)} heights from ${w.length(all[0])} to ${w.length(all.at(-1))}` : `height ${listOf(all.map((mm) => w.length(mm)))}`
+}
+
+const mostListed = 6

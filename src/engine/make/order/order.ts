@@ -84,7 +84,7 @@ function sumOf({ heights, length, pairs, vises }: OrderWanted, heightsMm: readon
   const sources = ['MAKE-RULES'], rungs = heightsMm.length, topMm = heightsMm.at(-1)!
   return [
     ...(heights.by === 'jaw' ? [{ formula: 'ladder-top', result: { name: 'ladderTopMm', value: topMm }, inputs: { jawHeightMm: heights.jawHeightMm, belowMm: heights.belowMm }, sources }] : []),
-    ...(heights.by === 'list' ? [] : [{ formula: 'ladder-rungs', result: { name: 'rungs', value: rungs }, inputs: { ladderTopMm: topMm, lowestMm: heightsMm[0]!, stepMm: heights.stepMm }, sources }]),
+    ...(heights.by === 'list' ? [] : [{ formula: 'ladder-rungs', result: { name: 'rungs', value: rungs }, inputs: { ladderTopMm: topMm, ladderLowMm: heightsMm[0]!, stepMm: heights.stepMm }, sources }]),
     { formula: 'bars-each', result: { name: 'each', value: each }, inputs: { pairs, vises }, sources },
     { formula: 'bars-in-all', result: { name: 'bars', value: bars }, inputs: { each, rungs }, sources },
     ...(length.by === 'jaw' ? [{ formula: 'length-under-jaw', result: { name: 'lengthMm', value: lengthMm }, inputs: { jawWidthMm: length.jawWidthMm, underMm: length.underMm }, sources }] : []),
