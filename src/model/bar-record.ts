@@ -1,15 +1,27 @@
 import { z } from 'zod'
-import { idSchema, type Kept } from '#model/change.ts'
+import { atIsoSchema, idSchema, type Kept } from '#model/change.ts'
 import { standings } from '#model/bar.ts'
 
 const lengthMm = z.number().positive().max(1e6)
 
-/** Where a bar is: in its slot, in a vise, or out with someone. One field, so that place and holder never come apart. */
-const whereSchema = z.discriminatedUnion('at', [
+/** Who or what of or outside the shop has a bar that is out. */
+export const outTos = ['person', 'machine', 'other shop'] as const
+export type OutTo = (typeof outTos)[number]
+
+/** Since when it is away from its slot, and the day it is due back; left out: nobody said, or an earlier program wrote it. */
+const away = { sinceIso: atIsoSchema.optional(), dueOn: z.iso.date().optional() }
+
+/**
+ * Where a bar is: in its slot, in a vise, or out. One field, so that place and holder never come apart.
+ *
+ * `who` is the name or initials of whoever has it, of the machine or of the other shop; `to` left out, as earlier programs do: a person.
+ */
+export const whereSchema = z.discriminatedUnion('at', [
   z.strictObject({ at: z.literal('slot') }),
-  z.strictObject({ at: z.literal('vise'), viseId: idSchema }),
-  z.strictObject({ at: z.literal('out'), who: z.string().min(1).max(80) }),
+  z.strictObject({ at: z.literal('vise'), viseId: idSchema, ...away }),
+  z.strictObject({ at: z.literal('out'), who: z.string().min(1).max(80), to: z.enum(outTos).optional(), ...away }),
 ])
+export type Where = z.infer<typeof whereSchema>
 
 /** What is written down about a bar. Its height is not here: heights come from checks, its trust from events. */
 export const barFieldsSchema = z.strictObject({

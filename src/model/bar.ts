@@ -29,6 +29,8 @@ export type Bar = {
   readonly where: Whereabouts
   /** How well its height is known: by which check, with which standard uncertainty, and what of it a bar of the same check does not share. */
   readonly known?: KnownHeight
+  /** It was on a magnetic chuck, and nobody has said that it was demagnetised since. */
+  readonly magnetised?: true
   /** Used by seat and tilt only. */
   readonly heightsUm?: readonly HeightDeparture[]
 }

@@ -1,10 +1,13 @@
+import { type Condition, conditionOf, outcomesOf } from '#engine/rack/condition.ts'
+import type { Used } from '#engine/rack/due.ts'
 import { type Height, heightFrom } from '#engine/rack/height-from.ts'
-import { outcomeOf } from '#engine/rack/check-outcome.ts'
-import { type DatedOutcome, provedUses, standingEvents, trustFrom } from '#engine/rack/trust-from.ts'
+import { matesNow } from '#engine/rack/mates-now.ts'
+import { provedUses, standingEvents } from '#engine/rack/trust-from.ts'
 import type { Bar, Whereabouts } from '#model/bar.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
 import type { Check } from '#model/check.ts'
+import type { SetupRecord } from '#model/setup-record.ts'
 import type { ShopFields } from '#model/shop-record.ts'
 import type { Use } from '#model/wishes.ts'
 
@@ -16,9 +19,16 @@ export type RackFacts = {
   readonly bars: readonly BarRecord[]
   readonly checks: readonly Check[]
   readonly events: readonly BarEvent[]
-  /** Its limits say what a check proves. */
-  readonly shop: Pick<ShopFields, 'limitsUm'>
+  /** Its limits say what a check proves, and whether bars fall due. */
+  readonly shop: Pick<ShopFields, 'limitsUm'> & Partial<Pick<ShopFields, 'due'>>
+  /** Counted where the shop lets bars fall due after so many. */
+  readonly setups?: readonly Pick<SetupRecord, 'bars' | 'usedAtIso'>[]
+  /** What day it is, `2026-03-31`; left out: bars do not fall due by days. */
+  readonly today?: string
 }
+
+/** A bar that nobody counts. */
+const notCounted: Used = { usedAtIso: [], today: null }
 
 /**
  * A bar as the setup computes with it, out of what is written down.
@@ -28,19 +38,21 @@ export type RackFacts = {
  * @param checks  in any order; `events` those of this bar
  * @returns       null without any check: a bar whose height has not arrived yet is not in the rack
  */
-export function barFrom(record: BarRecord, checks: readonly Check[], events: readonly BarEvent[], { viseId }: ForVise, shop: RackFacts['shop']): Bar | null {
+export function barFrom(record: BarRecord, checks: readonly Check[], events: readonly BarEvent[], { viseId }: ForVise, shop: RackFacts['shop'], used: Used = notCounted): Bar | null {
   const height = heightFrom(record.id, checks, standingEvents(events), record.lengthMm)
   if (!height) return null
+  const { trust, magnetised } = conditionOf(record, checks, events, shop, used)
   return {
     id: record.id,
     heightMm: height.heightMm,
     thicknessMm: record.thicknessMm,
     lengthMm: record.lengthMm,
     ...(record.matesId === null ? {} : { mates: record.matesId }),
-    trust: trustFrom(events, outcomesOf(record, checks, shop)),
+    trust,
     standing: height.standing,
     thicknessStanding: record.thicknessStanding,
     where: whereOf(record, viseId),
+    ...(magnetised ? { magnetised } : {}),
     ...(height.standing === 'marked' || height.uUm === null || height.uAloneUm === null ? {} : { known: { check: height.check, uUm: height.uUm, uAloneUm: height.uAloneUm } }),
     ...(height.heightsUm.length === 0 ? {} : { heightsUm: height.heightsUm }),
   }
@@ -55,16 +67,20 @@ export function provedUsesFrom(record: BarRecord, checks: readonly Check[], even
   return provedUses(events, outcomesOf(record, checks, shop))
 }
 
-/** What each check of a bar says of it, those replaced by another left out. */
-function outcomesOf({ id, lengthMm }: BarRecord, checks: readonly Check[], { limitsUm }: RackFacts['shop']): readonly DatedOutcome[] {
-  const replaced = new Set(checks.map((check) => check.replaces))
-  return checks.filter((check) => !replaced.has(check.id)).map((check) => ({ id: check.id, atIso: check.atIso, ...outcomeOf(check, id, lengthMm, limitsUm) }))
+/** All bars of a rack that have a height, in the order of the records; mates no longer together are odd bars. */
+export function barsFrom(facts: RackFacts, forVise: ForVise): Bar[] {
+  const { checksOf, eventsOf, usedOf } = byBar(facts)
+  const bars = facts.bars.flatMap((record) => barFrom(record, checksOf(record.id), eventsOf(record.id), forVise, facts.shop, usedOf(record.id)) ?? [])
+  const together = matesNow(bars, (bar) => ({ checks: checksOf(bar), events: eventsOf(bar) }))
+  return bars.map(({ mates: _mates, ...bar }) => ({ ...bar, ...withMates(together.get(bar.id)) }))
 }
 
-/** All bars of a rack that have a height, in the order of the records. */
-export function barsFrom(facts: RackFacts, forVise: ForVise): Bar[] {
-  const { checksOf, eventsOf } = byBar(facts)
-  return facts.bars.flatMap((record) => barFrom(record, checksOf(record.id), eventsOf(record.id), forVise, facts.shop) ?? [])
+const withMates = (mates: string | undefined): Pick<Bar, 'mates'> => (mates === undefined ? {} : { mates })
+
+/** Why each bar stands as it does, by its id: also of a bar without a height. */
+export function conditionsOf(facts: RackFacts): ReadonlyMap<string, Condition> {
+  const { checksOf, eventsOf, usedOf } = byBar(facts)
+  return new Map(facts.bars.map((record) => [record.id, conditionOf(record, checksOf(record.id), eventsOf(record.id), facts.shop, usedOf(record.id))]))
 }
 
 /** The height of each bar by its id, worked out when it is first asked for; null of a bar without any, and of no bar of the rack. */
@@ -79,15 +95,18 @@ export function heightsOf(facts: Omit<RackFacts, 'shop'>): (bar: string) => Heig
   }
 }
 
-/** Checks with the readings of the one bar alone, and the events of each bar. */
-function byBar({ checks, events }: Omit<RackFacts, 'shop'>): { readonly checksOf: (bar: string) => readonly Check[]; readonly eventsOf: (bar: string) => readonly BarEvent[] } {
+type ByBar = { readonly checksOf: (bar: string) => readonly Check[]; readonly eventsOf: (bar: string) => readonly BarEvent[]; readonly usedOf: (bar: string) => Used }
+
+/** Checks with the readings of the one bar alone, the events of each bar, and when it was set up. */
+function byBar({ checks, events, setups = [], today = null }: Omit<RackFacts, 'shop' | 'today'> & { readonly today?: string | null }): ByBar {
   const checksOf = grouped(checks.flatMap((check) => {
     const readings = grouped(check.readings.map((reading) => ({ bar: reading.bar, one: reading })))
     const bars = new Set([...readings.keys(), ...check.looks.map(({ bar }) => bar)])
     return [...bars].map((bar) => ({ bar, one: { ...check, readings: readings.get(bar) ?? [] } }))
   }))
   const eventsOf = grouped(events.map((event) => ({ bar: event.bar, one: event })))
-  return { checksOf: (bar) => checksOf.get(bar) ?? [], eventsOf: (bar) => eventsOf.get(bar) ?? [] }
+  const usedOf = grouped(setups.flatMap(({ bars, usedAtIso }) => bars.map((bar) => ({ bar, one: usedAtIso }))))
+  return { checksOf: (bar) => checksOf.get(bar) ?? [], eventsOf: (bar) => eventsOf.get(bar) ?? [], usedOf: (bar) => ({ usedAtIso: usedOf.get(bar) ?? [], today }) }
 }
 
 function whereOf({ where }: BarRecord, viseId: string | null): Whereabouts {

@@ -15,8 +15,11 @@ test('a bar is looked at before it is trusted, and again after whatever may have
   expect(after('added', 'looked over')).toBe('trusted')
   expect(after('added', 'looked over', 'knocked')).toBe('look first')
   expect(after('added', 'looked over', 'drilled')).toBe('look first')
-  expect(after('added', 'looked over', 'drilled', 'stoned')).toBe('look first')
-  expect(after('added', 'looked over', 'drilled', 'stoned', 'looked over')).toBe('trusted')
+  // The burr harms, the dimple does not: the stone takes the burr off.
+  expect(after('added', 'looked over', 'drilled', 'stoned')).toBe('trusted')
+  expect(after('added', 'looked over', 'knocked', 'drilled', 'stoned')).toBe('look first')
+  expect(after('added', 'stoned')).toBe('look first')
+  expect(after('added', 'looked over', 'stoned')).toBe('trusted')
   expect(after('added', 'looked over', 'reground')).toBe('look first')
 })
 

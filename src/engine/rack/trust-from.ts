@@ -6,28 +6,42 @@ import type { CheckOutcome } from '#engine/rack/check-outcome.ts'
 /** What one check says of a bar, and when that was. */
 export type DatedOutcome = CheckOutcome & { readonly id: string; readonly atIso: string }
 
+/** Why a bar is to be looked at first. `due`: too long ago, or too many setups, since it was looked at. */
+export type OpenReason = 'new here' | 'knocked' | 'nicked' | 'drilled' | 'reground' | 'another shop' | 'not looked at' | 'failed check' | 'due'
+
+/** How far a bar may be relied on, and what of it is still open, oldest first: nothing, for one that is trusted. */
+export type Reliance = { readonly trust: Trust; readonly open: readonly OpenReason[] }
+
 /**
  * How far a bar may be relied on, out of all that happened to it.
  *
- * A bar starts as `look first`. A check that proves a use counts like a look over, one that failed like a knock. Events count in the order of time, then of ids; that is all a clock is trusted for: what
- * an `undone` takes back is named, not dated, and an `undone` may be taken back as well.
+ * It begins as new here. A look over, or a check that proves a use, closes all that was open, a failed check opens; trust rises by nothing else,
+ * but for the stone after drilling: the burr harms, the dimple does not, and the stone is the look that finds it. Signing out to a vise, machine
+ * or person of the shop changes nothing. Events count in the order of time, then of ids; that is all a clock is trusted for: what an `undone`
+ * takes back is named, not dated, and an `undone` may be taken back as well.
+ *
+ * A drill bar stays one until it is ground again, whatever else happens to it; one being made stays in work until it was looked over; what is gone
+ * comes back only by taking the event back. Common practice, no source.
  *
  * @param events  of this bar alone, in any order
  * @param outcomes  of its checks that no other check replaces
  */
-export function trustFrom(events: readonly BarEvent[], outcomes: readonly DatedOutcome[] = []): Trust {
+export function relianceFrom(events: readonly BarEvent[], outcomes: readonly DatedOutcome[] = []): Reliance {
   const known = [...standingEvents(events), ...outcomes.filter(({ uses: good, failed }) => failed || good.length > 0)].sort(byTime)
-  return known.reduce<Trust>((trust, one) => becomes['failed' in one ? (one.failed ? 'knocked' : 'looked over') : one.kind][trust] ?? trust, 'look first')
+  const { is, open } = known.reduce(after, { is: 'bar', open: ['new here'] })
+  return { trust: is !== 'bar' ? is : open.length > 0 ? 'look first' : 'trusted', open: is === 'bar' ? open : [] }
 }
 
+export const trustFrom = (events: readonly BarEvent[], outcomes: readonly DatedOutcome[] = []): Trust => relianceFrom(events, outcomes).trust
+
 /**
- * The uses a bar was proved for since it was last knocked, drilled, stoned or ground, coarsest first. A check at the plate says
- * anew what it is good for, a quick look adds to it, a failed check takes all away.
+ * The uses a bar was proved for since anything happened that may have spoilt it or that changed its faces, coarsest first. A check at the plate
+ * says anew what it is good for, a quick look adds to it, a failed check takes all away.
  */
 export function provedUses(events: readonly BarEvent[], outcomes: readonly DatedOutcome[]): readonly Use[] {
   const known = [...standingEvents(events), ...outcomes].sort(byTime)
   const good = known.reduce<readonly Use[]>((sofar, one) => {
-    if (!('failed' in one)) return becomes[one.kind].trusted === undefined ? sofar : []
+    if (!('failed' in one)) return one.kind === 'stoned' || takenOut.has(one.kind) || opens[one.kind] !== undefined ? [] : sofar
     if (one.failed) return []
     return one.kind === 'plate check' ? one.uses : [...sofar, ...one.uses]
   }, [])
@@ -58,25 +72,31 @@ export function byTime(a: { readonly atIso: string; readonly id: string }, b: { 
   return a.id === b.id ? 0 : a.id < b.id ? -1 : 1
 }
 
-type Row = { readonly [Before in Trust]?: Trust }
+/** What a bar is, apart from what is open. */
+type State = { readonly is: 'bar' | 'drill bar' | 'in work' | 'gone'; readonly open: readonly OpenReason[] }
 
-const lookFirst: Row = { trusted: 'look first' }
-
-/**
- * What each event makes of each trust; not named: it stays. Common practice, no source.
- *
- * A drill bar stays one until it is ground again, whatever else happens to it; one being made stays in work until it was
- * looked over; what is gone comes back only by taking the event back.
- */
-const becomes: { readonly [Kind in BarEventKind]: Row } = {
-  'added': {},
-  'looked over': { 'look first': 'trusted', 'in work': 'trusted' },
-  'knocked': lookFirst,
-  'drilled': lookFirst,
-  'stoned': lookFirst,
-  'reground': { ...lookFirst, 'drill bar': 'look first' },
-  'made drill bar': { 'trusted': 'drill bar', 'look first': 'drill bar', 'in work': 'drill bar' },
-  'in work': { 'trusted': 'in work', 'look first': 'in work', 'drill bar': 'in work' },
-  'gone': { 'trusted': 'gone', 'look first': 'gone', 'drill bar': 'gone', 'in work': 'gone' },
-  'undone': {},
+function after(state: State, one: BarEvent | DatedOutcome): State {
+  if (state.is === 'gone') return state
+  if ('failed' in one) return one.failed ? opened(state, 'failed check') : looked(state)
+  switch (one.kind) {
+    case 'looked over': return looked(state)
+    case 'stoned': return { ...state, open: state.open.filter((reason) => reason !== 'drilled') }
+    case 'reground': return opened(state.is === 'drill bar' ? { ...state, is: 'bar' } : state, 'reground')
+    case 'made drill bar': return { ...state, is: 'drill bar' }
+    case 'in work': case 'gone': return { ...state, is: one.kind }
+    default: {
+      const reason = opens[one.kind]
+      return reason === undefined ? state : opened(state, reason)
+    }
+  }
 }
+
+const looked = (state: State): State => (state.is === 'drill bar' ? state : { is: 'bar', open: [] })
+const opened = (state: State, reason: OpenReason): State => (state.open.includes(reason) ? state : { ...state, open: [...state.open, reason] })
+
+/** What each event opens; one that is not named opens nothing. */
+const opens: { readonly [Kind in BarEventKind]?: OpenReason } = {
+  'knocked': 'knocked', 'drilled': 'drilled', 'reground': 'reground',
+  'to another shop': 'another shop', 'back nicked': 'nicked', 'back drilled': 'drilled', 'back not looked at': 'not looked at',
+}
+const takenOut: ReadonlySet<BarEventKind> = new Set(['made drill bar', 'in work', 'gone'])
