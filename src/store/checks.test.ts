@@ -29,6 +29,13 @@ test('a check comes back as typed, in the order of its readings; sent again it c
   expect(await checksOf(store, 'nobody')).toEqual([])
 })
 
+test('a look at a bar belongs to its history as a reading does', async () => {
+  const rocked = stated('c3', 'left', 35, { method: 'rock', readings: [], looks: [{ bar: 'right', wiped: true, stoned: true, rock: 'rocks', feelerText: '0,02', feelerUm: 20, seen: ['bent'] }] })
+  await addCheck(store, rocked)
+  expect(await checksOf(store, 'right')).toEqual([rocked])
+  expect(await checksOf(store, 'left')).toEqual([])
+})
+
 test('a check that cannot be kept is refused, and none of those sent with it is kept', async () => {
   const refused = (check: typeof measured) => expect(addChecks(store, [stated('ok', 'left', 35), check])).rejects
   await refused(stated('c9', 'nobody', 35)).toMatchObject({ code: 'bar-not-known', facts: { field: 'readings[0].bar', given: 'nobody' } })

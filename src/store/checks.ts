@@ -27,11 +27,13 @@ export async function addChecks(store: Store, checks: readonly Check[]): Promise
   })
 }
 
-/** Every check, or those that have readings of one bar; in the order of time, then of ids. */
+/** Every check, or those that have readings of one bar or a look at it; in the order of time, then of ids. */
 export async function checksOf(store: Store, bar?: string): Promise<Check[]> {
   if (bar === undefined) return checksAmong(store, null)
   const rows = await store.db.selectFrom('reading').select('check').distinct().where('shop', '=', store.shop).where('bar', '=', bar).execute()
-  return checksAmong(store, rows.map((row) => row.check))
+  const looks = await store.db.selectFrom('check').select(['id', 'looks']).where('shop', '=', store.shop).where('looks', '!=', '[]').execute()
+  const lookedAt = looks.filter((row) => (JSON.parse(row.looks) as Check['looks']).some((look) => look.bar === bar))
+  return checksAmong(store, [...new Set([...rows.map((row) => row.check), ...lookedAt.map((row) => row.id)])])
 }
 
 async function checksUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, Check>> {

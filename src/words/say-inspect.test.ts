@@ -9,6 +9,12 @@ describe('what a check says', () => {
     ['lone-high-reading', { bar: 'A', line: 1, xMm: 75, aboveUm: 8.76 }, 'A at 75 on the second line stands 8.8 µm above the rest: perhaps a burr or a chip. Stone, wipe, read again.'],
     ['unit-slip', { bar: 'A', line: 0, xMm: 10, readingUm: 30, factor: 10 }, 'A at 10 reads 30 µm, about 10 times what its neighbours do. Is the unit or the decimal mark right?'],
     ['unit-slip', { bar: 'A', line: 0, xMm: 10, readingUm: 0.9, factor: 1 / 25.4 }, 'A at 10 reads 0.9 µm, about 25.4 times less than what its neighbours do. Is the unit or the decimal mark right?'],
+    ['instrument-too-coarse', { of: 'difference', bar: ['A', 'B'], use: 'grinding', limitUm: 2, provable: false, uUm: 4.253, neededUUm: 0.6061 }, 'The difference of A and B: this instrument cannot prove 2 µm (grinding; standard uncertainty 4.25 µm). One with a standard uncertainty of at most 0.6 µm would.'],
+    ['instrument-too-coarse', { of: 'parallelism', bar: ['A'], use: 'grinding', limitUm: 2, provable: true, uUm: 1.01, neededUUm: 0.999 }, 'A: not proved to 2 µm with this instrument (grinding; standard uncertainty 1.01 µm). One with a standard uncertainty of at most 0.99 µm would.'],
+    ['tool-overdue', { tool: 'Micrometer', dueOn: '2026-01-31', day: '2026-03-04' }, 'Micrometer was due on 2026-01-31 and not calibrated again by 2026-03-04: what it proved is in doubt until it is.'],
+    ['reading-unit-slip', { readingUm: 0.003, factor: 0.001, meantUm: 3, meant: '+3 µm' }, 'Read as 0.003 µm. Was +3 µm meant? Type the unit with it if not.'],
+    ['part-not-known', { part: 'zero bar' }, 'The height of the bar it was zeroed on has no figure in the shop\'s records: it is missing from the uncertainty.'],
+    ['mates-good-for', { uses: [] }, 'Proved for no use with this instrument.'],
     ['coverage-factor-needed', { correlated: ['V', 'I'] }, 'V and I hang together and have finite degrees of freedom: no coverage factor follows. Give one.'],
     ['cancels-between-mates', { part: 'block' }, 'The gauge block is left out: mates read in one check at one spot share it.'],
   ] as const)('%s', (code, facts, said) => expect(sayFinding({ code, facts }, plainUnits)).toBe(said))

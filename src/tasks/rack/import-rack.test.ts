@@ -209,6 +209,14 @@ describe('out and in again', () => {
     await again.close()
   })
 
+  test('a note of two lines, and nothing else in quotes, comes back whole', async () => {
+    await take('height,thickness,length,note\n35,8,150,"one\ntwo"\n')
+    const again = await openStore(':memory:')
+    await importRack(again, { id: 'one', csv: await exportRack(store) }, by)
+    expect((await listRack(again)).map(({ note }) => note)).toEqual(['one\ntwo'])
+    await again.close()
+  })
+
   test('the head names every column and its unit', async () => {
     expect((await exportRack(store)).trim()).toBe(`\u{feff}${columnNames.join(',').replace('height,thickness,length', 'height mm,thickness mm,length mm')}`.trim())
   })
