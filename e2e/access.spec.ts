@@ -61,7 +61,10 @@ test('a tablet is let in by its code, writes, is revoked, keeps what it did mean
 
   await owner.goto('/shop')
   await expect(owner.getByLabel('name, as on prints')).toHaveValue('Works of B')
-  await owner.getByRole('button', { name: 'Revoke Tablet at the mill' }).click()
+  await owner.getByRole('button', { name: 'Name Tablet at the mill anew' }).click()
+  await owner.getByRole('dialog').getByLabel('name').fill('Tablet at the drill')
+  await owner.getByRole('dialog').getByRole('button', { name: 'Save the name' }).click()
+  await owner.getByRole('button', { name: 'Revoke Tablet at the drill' }).click()
   await expect(owner.getByText(/, revoked \d{4}/)).toBeVisible()
 
   await tablet.getByLabel('name, as on prints').fill('Works of C')

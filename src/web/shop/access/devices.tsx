@@ -5,6 +5,7 @@ import { ask } from '#web/api.ts'
 import { StatusLine } from '#web/parts/status-line.tsx'
 import { useAsOwner } from '#web/shop/access/as-owner.ts'
 import { CodeSheet, type Invited } from '#web/shop/access/code-sheet.tsx'
+import { NameSheet } from '#web/shop/access/name-sheet.tsx'
 import { OwnerSheet } from '#web/shop/access/owner-sheet.tsx'
 
 export type Listed = {
@@ -15,11 +16,16 @@ export type Listed = {
 
 /** The devices that are let in: a code for a new one, and taking one out again. */
 export function Devices() {
-  const standing = useStanding(), [listed, setListed] = useState<Listed | 'asking' | 'away'>('asking'), [invited, setInvited] = useState<Invited | null>(null)
+  const standing = useStanding(), [listed, setListed] = useState<Listed | 'asking' | 'away'>('asking'), [invited, setInvited] = useState<Invited | null>(null), [named, setNamed] = useState<EnrolledDevice | null>(null)
   const { attempt, waiting, giveUp, trouble } = useAsOwner()
   const list = () => ask<Listed>('/api/devices').then(setListed, () => setListed('away'))
   useEffect(() => { void list() }, [])
   const invite = () => attempt(async () => setInvited(await ask<Invited>('/api/devices/code', {})))
+  const rename = ({ id }: EnrolledDevice, name: string) => attempt(async () => {
+    setNamed(null)
+    await ask(`/api/devices/${id}/name`, { name })
+    await list()
+  })
   const revoke = ({ id }: EnrolledDevice) => attempt(async () => {
     await ask(`/api/devices/${id}/revoke`, {})
     await list()
@@ -38,7 +44,7 @@ export function Devices() {
                   <strong className="name-text">{device.name}</strong>
                   <span>{saidOf(device, standing?.device?.id ?? null)}</span>
                 </span>
-                {device.revokedAtIso === null ? <button type="button" className="press" aria-label={`Revoke ${device.name}`} onClick={() => revoke(device)}>Revoke</button> : null}
+                {device.revokedAtIso === null ? <span className="device-presses"><button type="button" className="press" aria-label={`Name ${device.name} anew`} onClick={() => setNamed(device)}>Name</button><button type="button" className="press" aria-label={`Revoke ${device.name}`} onClick={() => revoke(device)}>Revoke</button></span> : null}
               </li>
             ))}</ul>
           ) : null}
@@ -47,6 +53,7 @@ export function Devices() {
         </>
       ) : null}
       {trouble ? <StatusLine danger>{trouble}</StatusLine> : null}
+      {named ? <NameSheet device={named} onName={(name) => rename(named, name)} onClose={() => setNamed(null)} /> : null}
       {waiting ? <OwnerSheet onClose={giveUp} onUnlocked={() => attempt(waiting)} /> : null}
       {invited && typeof listed === 'object' ? <CodeSheet invited={invited} listed={listed} onAgain={invite} onClose={() => { setInvited(null); void list() }} /> : null}
     </section>
