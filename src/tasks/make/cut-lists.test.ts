@@ -56,7 +56,7 @@ describe('published cases of one stock length', () => {
     expect(answer.bound).toBeLessThanOrEqual(optimum)
     expect(answer.stockCount! / optimum).toBeLessThan(1.1)
     expect(answer.status).toBe(answer.bound === answer.stockCount ? 'optimal' : 'gap')
-  })
+  }, 90_000)
 })
 
 describe('cases of the shop', () => {

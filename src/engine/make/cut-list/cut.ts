@@ -41,10 +41,12 @@ function* searchOn(search: CutSearch): Generator<CutState, CutState> {
 
 /** Patterns listed for the solver; the first time fewer, so that it has an answer soon. */
 const fewPatterns = 3000, manyPatterns = 20_000
-/** Dives between two runs of the solver, and how far they stray. */
-const divesFirst = 3, strayMost = 0.6
-/** Share of the time left that one run of the solver may take. */
-const solverShare = 0.5
+/** How far a dive may stray. */
+const strayMost = 0.6
+/** Dives and runs of the solver take turns, each time for so many times as long: which of the two ends a case is not known before. */
+const divesLeast = 3, diveSeconds = 0.1, solveSeconds = 0.6, longer = 3
+/** Share of the time left that one mix of stock may take. */
+const mixShare = 0.5
 
 class CutSearch {
   state: CutState
@@ -59,9 +61,11 @@ class CutSearch {
   #master: Master | null = null
   #worths: Worths
   #dives = 0
+  #turn = 0
+  #diveUntil = 0
   #isExact = false
-  #hasSolved = false
-  #listed = fewPatterns
+  /** Whether there are too many patterns to list: then only dives are left. */
+  #isTooMany = false
 
   constructor(problem: CutProblem, secondsMost: number, tools: CutTools, mayMix: boolean) {
     this.#mayMix = mayMix && problem.stocks.length > 1
@@ -85,8 +89,14 @@ class CutSearch {
 
   goOn(): void {
     if (this.#master === null) this.#open()
-    else if (this.#dives < divesFirst || this.#listed === 0) this.#dive()
-    else this.#prove()
+    else if (this.#isTooMany || this.#dives < divesLeast || this.#tools.now() < this.#diveUntil) this.#dive()
+    else {
+      const { bound } = this.state
+      this.#prove()
+      this.#turn = this.state.bound > bound ? 0 : this.#turn + 1
+      this.#dives = 0
+      this.#diveUntil = this.#tools.now() + diveSeconds * longer ** this.#turn
+    }
   }
 
   /** The linear programme over all patterns, and the bound by its duals. */
@@ -107,7 +117,7 @@ class CutSearch {
   }
 
   #dive(): void {
-    const stray = this.#dives === 0 ? 0 : strayMost * drawUnit(this.#generator)
+    const stray = this.#dives === 0 && this.#turn === 0 ? 0 : strayMost * drawUnit(this.#generator)
     this.#dives += 1
     this.#offer(dive(this.#problem, this.#master!, this.state.bound, stray, this.#generator, this.#isLate))
   }
@@ -122,10 +132,9 @@ class CutSearch {
     }
     // of strips there are too many mixes to begin with them
     const { stocks } = this.#problem
-    if (this.#mayMix && (this.#hasSolved || stocks.every(({ takes }) => takes === null))) this.#mix()
+    if (this.#mayMix && (this.#turn > 0 || stocks.every(({ takes }) => takes === null))) this.#mix()
     if (this.isOver()) return
-    const { plan, bound } = this.state, most = this.#listed
-    this.#listed = most === fewPatterns ? manyPatterns : 0
+    const { plan, bound } = this.state, most = this.#turn === 0 ? fewPatterns : manyPatterns
     const cheaper = plan === null ? mostCost(this.#problem) : plan.cost - costStep(this.#problem)
     for (const cost of new Set([cheaper, bound])) {
       const patterns = tightPatterns(this.#problem, this.#worths, cost, most)
@@ -133,6 +142,7 @@ class CutSearch {
       this.#solve(cost, patterns)
       return
     }
+    this.#isTooMany = this.#turn > 0
   }
 
   /**
@@ -146,7 +156,7 @@ class CutSearch {
       let isOpen = false
       for (const counts of stockMixes(stocks.map(({ cost, most }, s) => ({ cost, most, worth: ofStocks[s]! })), bound, total)) {
         if (this.#isLate()) return
-        const left = this.#until - this.#tools.now(), run = searchOn(new CutSearch({ kinds, stocks: stocks.map((stock, s) => ({ ...stock, most: counts[s]! })) }, left * solverShare, this.#tools, false))
+        const left = this.#until - this.#tools.now(), run = searchOn(new CutSearch({ kinds, stocks: stocks.map((stock, s) => ({ ...stock, most: counts[s]! })) }, left * mixShare, this.#tools, false))
         let next = run.next()
         while (next.done !== true && next.value.plan === null) next = run.next()
         this.#offer(next.value.plan)
@@ -160,16 +170,12 @@ class CutSearch {
 
   #solve(cost: number, patterns: readonly Pattern[]): void {
     const left = this.#until - this.#tools.now()
-    const { status, values, bound } = this.#tools.solve(programmeOf(this.#problem, patterns, cost), left * (this.#listed === 0 ? 1 : solverShare))
-    this.#hasSolved = true
+    const { status, values, bound } = this.#tools.solve(programmeOf(this.#problem, patterns, cost), Math.min(left, solveSeconds * longer ** this.#turn))
     const found = values && planOf(this.#problem, patterns, values)
     if (found) this.#offer(found)
     if (status === 'infeasible') this.#bindAbove(cost)
     else if (status === 'optimal' && found) this.#bind(found.cost)
     else if (Number.isFinite(bound)) this.#bindAbove(Math.min(cost, Math.ceil(bound - solverSlack) - 1))
-    // shown in part: the next bound may be proven likewise
-    if (status === 'infeasible' && !this.isOver()) this.#listed = fewPatterns
-    this.#dives = 0
   }
 
   #bindAbove(cost: number): void {
@@ -177,7 +183,9 @@ class CutSearch {
   }
 
   #bind(bound: number): void {
-    if (bound > this.state.bound) this.state = { ...this.state, bound }
+    if (bound <= this.state.bound) return
+    this.state = { ...this.state, bound }
+    this.#isTooMany = false
   }
 
   #offer(plan: Plan | null): void {
