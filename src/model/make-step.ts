@@ -55,10 +55,8 @@ export const stepReadingSchema = z.strictObject({
   /** In mm, hardness in HRC. Several of one kind after one step: places along the bar, from the marked end. */
   values: z.array(z.number().min(0).max(1e6)).min(1).max(100),
 })
-export type StepReading = z.infer<typeof stepReadingSchema>
 
 export const stepDoneSchema = z.strictObject({ step: z.enum(stepKinds), hours: z.number().min(0).max(10_000).nullable() })
-export type StepDone = z.infer<typeof stepDoneSchema>
 
 export const actualsSchema = z.strictObject({
   bars: z.array(madeBarSchema).max(3000), readings: z.array(stepReadingSchema).max(30_000), done: z.array(stepDoneSchema).max(stepKinds.length),

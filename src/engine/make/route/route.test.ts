@@ -117,6 +117,11 @@ describe('routes', () => {
     }
   })
 
+  test('warn of quench oil where there is some', () => {
+    const harden = (steel: string) => route('ground', { lengths: [], plates: [{ ...stock.plates[0]!, steel }] }).steps.find(({ kind }) => kind === 'harden')!.cautions
+    expect([harden('oil'), harden('air')]).toEqual([['furnace', 'quench', 'untempered'], ['furnace', 'untempered']])
+  })
+
   const times = fc.dictionary(fc.constantFrom(...stepKinds), fc.record({ orderMin: fc.integer({ min: 0, max: 60 }), heightMin: fc.integer({ min: 0, max: 30 }), barMin: fc.integer({ min: 0, max: 30 }), unattendedMin: fc.integer({ min: 0, max: 300 }) }))
   test('cost no less for more hours, dearer hours or more bars', () => {
     fc.assert(fc.property(times, fc.integer({ min: 1, max: 4 }), fc.integer({ min: 0, max: 50 }), (table, vises, more) => {
