@@ -15,7 +15,7 @@ export type ShopState = {
   readonly outbox: OutboxState
 }
 
-const refreshMs = 15_000
+const refreshMs = 15_000, refreshTypedMs = 3000
 const listeners = new Set<() => void>()
 const otherTabs = new BroadcastChannel('twinrest')
 
@@ -28,7 +28,8 @@ export const outbox = outboxOf({
   send,
   taken(entry) {
     if (told !== null) setTold(snapshotWith(told, entry))
-    void refresh()
+    // While somebody types, the keys of others can wait a moment; an answer that was asked for before this one came does not know it.
+    if (isTyped(entry)) { asked += 1; refreshSoon() } else void refresh()
   },
   after: (ms, run) => { setTimeout(run, ms) },
 })
@@ -77,6 +78,15 @@ export async function refresh(): Promise<void> {
     if (!(error instanceof Fault || cameOf(error))) throw error
   }
 }
+
+let soon = false
+function refreshSoon(): void {
+  if (soon) return
+  soon = true
+  setTimeout(() => { soon = false; void refresh() }, refreshTypedMs)
+}
+
+const isTyped = ({ door, body }: Entry): boolean => door === 'deeds' && body.checks.length + body.events.length === 0 && body.changes.every(({ kind }) => kind === 'draft')
 
 function setTold(snapshot: ShopSnapshot): void {
   told = snapshot

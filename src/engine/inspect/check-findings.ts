@@ -51,7 +51,8 @@ function tooCoarse(bars: readonly CheckedBar[], pair: ShapedPair | null): readon
 type Judged = { readonly id: string | readonly string[]; readonly use: UseVerdict; readonly uUm: number }
 
 function coarse(of: 'parallelism' | 'difference', judged: readonly Judged[]): readonly Finding[] {
-  const short = judged.filter(({ use }) => use.verdict === 'not-proved' && use.neededUUm !== null)
+  // On the limit itself no instrument proves it.
+  const short = judged.filter(({ use }) => use.verdict === 'not-proved' && use.neededUUm !== null && use.neededUUm > 0)
   return [...new Set(short.map(({ use }) => use.use))].map((name) => {
     const ones = short.filter(({ use }) => use.use === name), [{ use }] = ones as [Judged]
     return { code: 'instrument-too-coarse', facts: {

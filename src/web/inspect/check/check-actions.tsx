@@ -12,9 +12,9 @@ import { writeDeed } from '#web/write.ts'
 
 /** Keep it, put it on paper, or leave it: a half-done check waits for whoever goes on. */
 export function CheckActions() {
-  const { draft, facts, units, nameOf } = useCheckDesk()
-  const [refused, setRefused] = useState<Refusal | null>(null), [seen, setSeen] = useState(draft.typed)
-  if (seen !== draft.typed) { setSeen(draft.typed); setRefused(null) }
+  const { draft, read, facts, units, nameOf } = useCheckDesk(), { form } = draft
+  const typed = [form.zero, form.closing, form.temperature, ...form.bars.map(({ bar }) => bar), ...read.cells.map(({ text }) => text), read.answer === null].join('\n')
+  const [refused, setRefused] = useState<{ readonly why: Refusal; readonly typed: string } | null>(null)
   const keep = () => {
     try {
       const body = checkFromDraft(draft, facts), checkId = newId()
@@ -23,7 +23,7 @@ export function CheckActions() {
       scrollTo({ top: 0, behavior: 'instant' })
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
-      setRefused(error)
+      setRefused({ why: error, typed })
       toField(error)
     }
   }
@@ -31,7 +31,7 @@ export function CheckActions() {
   useEnterToKeep()
   return (
     <div className="setup-actions insp-actions">
-      {refused ? <div className="insp-refused"><StatusLine danger>{sayRefusal(refused, units, nameOf)}</StatusLine></div> : null}
+      {refused?.typed === typed ? <div className="insp-refused"><StatusLine danger>{sayRefusal(refused.why, units, nameOf)}</StatusLine></div> : null}
       <button type="button" className="action main" id="keep-check" onClick={keep}>Keep this check</button>
       <Link to={`/inspect/check/${draft.id}/sheet`} className="action">On paper</Link>
       <button type="button" className="action" onClick={drop}>Drop it</button>

@@ -28,7 +28,7 @@ export function CheckPlate({ shop, draft }: { readonly shop: ShopSnapshot; reado
     <AtCheck value={desk}>
       <div className="setup insp">
         <form className="setup-form" onSubmit={(event) => event.preventDefault()}><PlateSheet /></form>
-        <AnswerHead answer={read.answer} bars={form.bars.length} rock={form.method === 'rock'} />
+        <AnswerHead answer={read.answer} method={form.method} bars={form.bars.length} />
         <Figures answer={read.answer} />
         <div className="setup-side">
           {panel === null ? null : <Panels panel={panel} gauge={gauge} />}

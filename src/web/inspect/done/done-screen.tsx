@@ -35,7 +35,7 @@ function Done({ shop, check }: { readonly shop: ShopSnapshot; readonly check: Ch
     const fields = draftFromCheck(check, lengthMmOf)
     go(draftPath({ id: beginDraft(fields), form: fields.form }))
   }
-  const facts1: readonly (readonly [string, string])[] = [
+  const taken: readonly (readonly [string, string])[] = [
     ['read with', took?.instrument?.name ?? 'not told'], ...(took?.plate ? [['plate', took.plate.name]] as const : []), ...(took?.blocks ? [['blocks', took.blocks.name]] as const : []),
     ...(zero ? [['zero on', zero.on === 'block' ? `block ${zero.text}` : nameOf(zero.bar)]] as const : []), ...(temperature ? [['at the plate', `${temperature.text} °C`]] as const : []),
     ['readings', String(check.readings.length)],
@@ -50,11 +50,11 @@ function Done({ shop, check }: { readonly shop: ShopSnapshot; readonly check: Ch
           {after ? <p className="setup-refusal">A later check replaces this one. <Link to={`/inspect/done/${after.id}`}>See it</Link></p> : null}
           {check.replaces === null ? null : <p>Replaces <Link to={`/inspect/done/${check.replaces}`}>an earlier check</Link>, which stays as it was read.</p>}
           {profile ? <Drawing scene={profileDrawing(profile, { widthMm: 150, heightMm: 70, units })} /> : null}
-          <dl className="facts">{facts1.map(([name, value]) => <div key={name}><dt>{name}</dt><dd className="name-text">{value}</dd></div>)}</dl>
+          <dl className="facts">{taken.map(([name, value]) => <div key={name}><dt>{name}</dt><dd className="name-text">{value}</dd></div>)}</dl>
           {check.note === '' ? null : <p className="name-text note">{check.note}</p>}
         </div>
       </section>
-      <AnswerHead answer={answer} bars={answer.bars.length} />
+      <AnswerHead answer={answer} method={check.method} bars={answer.bars.length} />
       <Figures answer={answer} />
       <div className="setup-side"><AnswerList answer={answer} nameOf={nameOf} /></div>
       <div className="setup-actions insp-actions">

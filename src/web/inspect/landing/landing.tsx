@@ -23,6 +23,7 @@ export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
       <AskPerson />
       <div className="page insp-landing">
         <h1>Inspect</h1>
+        {open.length > 0 ? <HalfDone drafts={open} shop={shop} facts={facts} /> : null}
         <section aria-label="Begin">
           <ul className="insp-starts">
             <li><button type="button" className="insp-start" onClick={() => begin('compare')}><strong>Check at the plate</strong><span>Indicator against a zero, station by station: the shape of each bar and how two go together.</span></button></li>
@@ -34,7 +35,6 @@ export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
             <li><Link to="/inspect/mates" className="insp-start"><strong>Mates</strong><span>The best pairs out of what was measured.</span></Link></li>
           </ul>
         </section>
-        {open.length > 0 ? <HalfDone drafts={open} shop={shop} facts={facts} /> : null}
         <LatestChecks shop={shop} facts={facts} />
       </div>
     </>
