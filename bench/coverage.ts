@@ -70,7 +70,7 @@ function questionOf(): CoverageQuestion {
       },
     }
   })
-  return { vises, setups, ways: ways.filter((way) => way === 'on edge' || way === 'single'), advisedOnly: true, next: { stepMm: 0.5, lowestMm: 0.5, thicknessMm: null, most: 3 } }
+  return { vises, setups, ways: ways.filter((way) => way === 'on edge' || way === 'single'), advisedOnly: true, places: false, next: { stepMm: 0.5, lowestMm: 0.5, thicknessMm: null, most: 3 } }
 }
 
 function plainCoverage({ vises, setups, next: { stepMm } }: CoverageQuestion, bars: readonly Bar[]): { readonly served: number; readonly gained: number } {

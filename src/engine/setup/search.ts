@@ -104,7 +104,7 @@ export const mayBeTaken = (search: Search, k: number): boolean =>
  * Whether bars on a fouled place would be cut into that are not meant for it: every bar in the way has to be a drill
  * bar; with the bars of a stack on top given, each of a fouled column.
  */
-export function isCutInto({ footings, inTheWayAt }: Search, k: number, onTop: readonly Bar[] = []): boolean {
+export function isCutInto({ footings, inTheWayAt }: Pick<Search, 'footings' | 'inTheWayAt'>, k: number, onTop: readonly Bar[] = []): boolean {
   if (footings.trust[k]! < trusts.indexOf('drill bar')) return true
   const below = barsOf(footings, k), isDrillBar = (bar: Bar | undefined) => bar === undefined || bar.trust === 'drill bar'
   if (below.every(isDrillBar) && onTop.every(isDrillBar)) return false

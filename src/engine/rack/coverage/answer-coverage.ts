@@ -8,7 +8,7 @@ import type { Ignored } from '#engine/read/read-case.ts'
 /** The calculation `coverage`: one raw case in, its answer out. @throws Refusal as `readCoverageCase`, then as `coverageOf` */
 export function answerCoverage(raw: unknown): Coverage & Ignored & { readonly findings: readonly Finding[]; readonly sum: readonly Sum[] } {
   const { question, bars, ignored } = readCoverageCase(raw), coverage = coverageOf(question, indexRack(bars))
-  return { ...coverage, findings: [{ code: 'places-not-looked-at', facts: {} }], ignored, sum: sumOf(coverage) }
+  return { ...coverage, findings: question.places ? [] : [{ code: 'places-not-looked-at', facts: {} }], ignored, sum: sumOf(coverage) }
 }
 
 function sumOf({ setups, served, share, next }: Coverage): readonly Sum[] {

@@ -25,5 +25,7 @@ export type CoverageQuestion = {
   readonly ways: readonly Way[]
   /** Only heights up to which the rules of thumb for stick-out are kept. */
   readonly advisedOnly: boolean
+  /** Whether bars have to find a place among holes and hollows, where a setup has some. */
+  readonly places: boolean
   readonly next: Wanted
 }

@@ -101,6 +101,23 @@ describe('coverage', () => {
     }), { numRuns: 70 })
   })
 
+  test('with places looked at serves what the main job finds bars for among holes', () => {
+    const hole = fc.record({ kind: fc.constant('hole'), diameterMm: fc.integer({ min: 2, max: 12 }), xMm: fc.integer({ min: 6, max: 54 }), yMm: fc.integer({ min: 2, max: 30 }), through: fc.constant(true) })
+    const drilled = fc.record({ part: fc.record({ betweenJawsMm: fc.constant(32), alongJawsMm: fc.constant(60), heightMm: fc.integer({ min: 15, max: 40 }) }), cuts: fc.array(hole, { minLength: 1, maxLength: 3 }) })
+    const at = { id: 'V', jawHeightMm: 32, openingMm: 80 }
+    let refused = 0, foul = 0
+    fc.assert(fc.property(rack, drilled, bar, (bars, one, more) => {
+      const place = ['on edge', 'single'], { question, bars: read } = readSetupCase({ ...one, vise: at, bars, ways: place, most: 1, rejectedMost: 0 }), { choices: [best] } = chooseBars(question, indexRack(read))
+      const given = answerCoverage({ vises: [at], setups: [one], bars, ways: place, advisedOnly: false, places: true })
+      expect(given.served, JSON.stringify(one)).toBe(best === undefined ? 0 : 1)
+      expect(answerCoverage({ vises: [at], setups: [one], bars: [...bars, { id: 'new', ...more }], ways: place, advisedOnly: false, places: true }).served).toBeGreaterThanOrEqual(given.served)
+      if (best === undefined) refused += 1
+      if (given.unserved[0]?.why === 'no-place') foul += 1
+    }), { numRuns: 150 })
+    expect(refused).toBeGreaterThan(5)
+    expect(foul).toBeGreaterThan(2)
+  })
+
   test('never falls when a bar is added', () => {
     fc.assert(fc.property(shop, bar, (raw, more) => {
       const before = answerCoverage(raw), after = answerCoverage({ ...raw, bars: [...raw.bars, { id: 'new', ...more }] })

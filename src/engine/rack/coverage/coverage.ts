@@ -1,12 +1,13 @@
 import type { CoverageQuestion } from '#engine/rack/coverage/coverage-question.ts'
 import { type Gap, gapsOf } from '#engine/rack/coverage/gaps.ts'
 import { type NextHeights, nextHeightsOf } from '#engine/rack/coverage/next-heights.ts'
+import { newPairPlaced, placedFor } from '#engine/rack/coverage/placed-for.ts'
 import { servingOf } from '#engine/rack/coverage/serving.ts'
-import { type NoWant, type Want, wantsOf } from '#engine/rack/coverage/wants.ts'
+import { type Want, wantsOf } from '#engine/rack/coverage/wants.ts'
 import type { RackIndex } from '#engine/setup/index-rack.ts'
 
 /** Why nothing serves a setup, the nearest to being served first. */
-const whyNots = ['bars-too-thick', 'no-bar-of-height', 'only-above-advice', 'no-height-serves', 'wider-than-vises'] as const
+const whyNots = ['no-place', 'bars-too-thick', 'no-bar-of-height', 'only-above-advice', 'no-height-serves', 'wider-than-vises'] as const
 export type WhyNot = (typeof whyNots)[number]
 
 /** Of so many setups so many are served, each as often as it comes; share null where there are none. */
@@ -25,8 +26,8 @@ export type Coverage = Share & {
 /**
  * How much of a shop's work its rack serves, where it fails, and which heights to own next.
  *
- * A setup is served when one vise it is for has bars for it, judged by height, match, thickness and trust. Where bars would stand
- * among holes, and how long they are, is not looked at. One bar more never makes it less.
+ * A setup is served when one vise it is for has bars for it, judged by height, match, thickness and trust, and with `places` where it has cuts, by
+ * whether they find a place clear of them. One bar more never makes it less.
  *
  * @throws Refusal `too-many` where the steps of what one could get are too fine
  * @source SETUP-RULES
@@ -36,18 +37,19 @@ export function coverageOf(question: CoverageQuestion, rack: RackIndex): Coverag
   const servedIn = vises.map(() => 0), unserved: { readonly setup: number; readonly why: WhyNot }[] = [], open: Want[] = []
   let served = 0
   for (let setup = 0; setup < setups.length; setup += 1) {
-    const wants = wantsOf(question, setups[setup]!, setup), misses: (NoWant | 'bars-too-thick' | 'no-bar-of-height')[] = [], missed: Want[] = []
+    const wants = wantsOf(question, setups[setup]!, setup), misses: WhyNot[] = [], missed: Want[] = []
+    const isPlaced = placedFor(question, setup, rack)
     for (const want of wants) {
       if (typeof want === 'string') {
         misses.push(want)
         continue
       }
-      const serving = servingOf(rack, ways, want)
+      const serving = servingOf(rack, ways, want, isPlaced)
       if (serving === 'served') {
         if (want.vise !== null) servedIn[want.vise]! += timesOf(setup)
         continue
       }
-      misses.push(serving === 'too-thick' ? 'bars-too-thick' : 'no-bar-of-height')
+      misses.push(missNames[serving])
       missed.push(want)
     }
     if (misses.length < wants.length) {
@@ -62,8 +64,10 @@ export function coverageOf(question: CoverageQuestion, rack: RackIndex): Coverag
     ...shareOf(setups.reduce((sum, { times }) => sum + times, 0), served), unserved,
     vises: vises.map(({ id }, k) => ({ id, ...shareOf(asked(id), servedIn[k]!), gaps: gapsOf(open.filter(({ vise }) => vise === k), timesOf) })),
     gaps: gapsOf(open.filter(({ vise }) => vise === null), timesOf),
-    next: nextHeightsOf(question, open),
+    next: nextHeightsOf(question, open.filter(({ setup }) => newPairPlaced(question, setup))),
   }
 }
+
+const missNames = { 'no-place': 'no-place', 'too-thick': 'bars-too-thick', 'none': 'no-bar-of-height' } as const
 
 const shareOf = (setups: number, served: number): Share => ({ setups, served, share: setups === 0 ? null : served / setups })

@@ -32,6 +32,7 @@ export function readCoverageCase(raw: unknown): { readonly question: CoverageQue
     bars: object.list('bars', readBar),
     ways: object.wordsOr('ways', ways, commonWays),
     advisedOnly: object.yesNoOr('advisedOnly', true),
+    places: object.yesNoOr('places', false),
     next: object.objectOr('next', readWanted, commonWanted),
   }))
   refuseUnfit(question, bars)
