@@ -25,7 +25,7 @@ export type CheckUncertainty = { readonly height: CheckBudget; readonly parallel
  * the difference of two mates at a station when both were read in one check at one spot.
  *
  * In a difference of two readings step and scatter count twice. Mates read so share plate, zero, block, instrument and
- * temperature: only step, scatter and drift are left.
+ * temperature: only step, scatter and drift are left. Each is worked out when it is asked for: a rack asks one of many bars.
  *
  * @source GUM (4.3.7, 5.1.2, F.2.2.1, H.1)
  */
@@ -34,9 +34,9 @@ export function checkUncertainty(read: ReadWith, figures: ReadFigures): CheckUnc
   const drift = figures.driftUm === null ? [] : halfWidth('drift', Math.abs(figures.driftUm))
   const twice = [...reading(read, figures, figures.perPlace, Math.SQRT2), ...drift], once = [...reading(read, figures, figures.readings, 1), ...drift]
   return {
-    height: budgeted([...once, ...instrument, ...plate, ...ofTheZero(read, figures), ...warmth(read, figures.heightMm)]),
-    parallelism: budgeted([...twice, ...instrument, ...plate], cancel('cancels-along-bar', read)),
-    difference: budgeted(twice, cancel('cancels-between-mates', read, ['instrument', 'plate'])),
+    get height() { return budgeted([...once, ...instrument, ...plate, ...ofTheZero(read, figures), ...warmth(read, figures.heightMm)]) },
+    get parallelism() { return budgeted([...twice, ...instrument, ...plate], cancel('cancels-along-bar', read)) },
+    get difference() { return budgeted(twice, cancel('cancels-between-mates', read, ['instrument', 'plate'])) },
   }
 }
 
