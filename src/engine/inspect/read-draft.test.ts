@@ -156,6 +156,32 @@ test('the order of entry is the order the bar is moved in', () => {
   ])
 })
 
+describe('what must not matter', () => {
+  const ums = fc.array(fc.integer({ min: -40, max: 40 }), { minLength: 6, maxLength: 6 })
+  const figures = (asked: CheckForm, texts: readonly string[]) => {
+    const { bars, pair: two } = readDraft(typedIn(asked, texts), facts).answer!
+    return [...bars.flatMap(({ heightMm, shape, provedToUm }) => [heightMm! * 1000, shape!.parallelismUm, shape!.taperUm, shape!.crownUm!, provedToUm!]), two!.meanDifferenceUm, two!.worstAsLaidUm!, two!.worstTurnedUm!]
+  }
+  const alike = (a: readonly number[], b: readonly number[]) => a.forEach((value, i) => expect(value).toBeCloseTo(b[i]!, 5))
+
+  test('the unit the readings are typed in', () => fc.assert(fc.property(ums, (um) => {
+    const inUm = figures(form, um.map((one) => `${one}`))
+    alike(figures(form, um.map((one) => `${(one / 1000).toFixed(3)}mm`)), inUm)
+    alike(figures(form, um.map((one) => `${(one / 25_400).toFixed(12)}"`)), inUm)
+    alike(figures({ ...form, unit: 'in', zero: '25 mm' }, um.map((one) => (one / 25_400).toFixed(12))), inUm)
+  })))
+
+  test('which block it was zeroed on: the height moves with it, nothing else', () => fc.assert(fc.property(ums, fc.integer({ min: -500, max: 500 }), (um, shift) => {
+    const before = figures(form, um.map((one) => `${one}`)), after = figures({ ...form, zero: (25 + shift / 1000).toFixed(3) }, um.map((one) => `${one}`))
+    alike(after.map((value, i) => value - (i === 0 || i === 5 ? shift : 0)), before)
+  })))
+
+  test('which end of both bars is marked: the taper changes its sign', () => fc.assert(fc.property(ums, (um) => {
+    const before = figures(form, um.map((one) => `${one}`)), turned = figures(form, [...um.slice(0, 3).toReversed(), ...um.slice(3).toReversed()].map((one) => `${one}`))
+    alike(turned.map((value, i) => (i === 2 || i === 7 ? -value : value)), before)
+  })))
+})
+
 test('whatever is typed, it is read or said why not', () => {
   const text = fc.oneof(fc.string({ maxLength: 12 }), fc.constantFrom('', '+3', '1/0', '1,2,3', '9'.repeat(39), '-25000', '3"', '∞', '½', '+ 3'))
   const method = fc.constantFrom('compare', 'micrometer', 'turn-over', 'stated', 'rock')
