@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState } from 'react'
-import { readDraft } from '#engine/inspect/read-draft.ts'
+import { gatherDraft } from '#engine/inspect/gather-draft.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { BoxBar } from '#web/inspect/box/box-bar.tsx'
@@ -15,7 +15,7 @@ import { go } from '#web/router.ts'
 /** The bar in hand, and the ones before it; then what they are good for. */
 export function BoxEntry({ shop, draft }: { readonly shop: ShopSnapshot; readonly draft: DraftRecord }) {
   const facts = useInspectFacts(shop), { form: { bars } } = draft, entry = useRef<HTMLDivElement>(null)
-  const read = useMemo(() => readDraft(draft, facts), [draft, facts])
+  const read = useMemo(() => gatherDraft(draft, facts), [draft, facts])
   const [chosen, setChosen] = useState<string | null>(null), [sorted, setSorted] = useState(false)
   const now = bars.find(({ bar }) => bar === chosen) ?? bars.at(-1)!
   const next = () => {

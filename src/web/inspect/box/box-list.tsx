@@ -2,7 +2,7 @@ import type { DraftRead } from '#engine/inspect/read-draft.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import { listOf } from '#words/wording.ts'
 
-type Props = { readonly draft: DraftRecord; readonly read: DraftRead; readonly chosen: string; readonly onChoose: (bar: string) => void }
+type Props = { readonly draft: DraftRecord; readonly read: Pick<DraftRead, 'cells'>; readonly chosen: string; readonly onChoose: (bar: string) => void }
 
 /** The bars so far, latest first; each opens again at a touch. */
 export function BoxList({ draft: { form, looks }, read, chosen, onChoose }: Props) {

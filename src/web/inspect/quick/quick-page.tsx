@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import { attempt } from '#engine/inspect/attempt.ts'
-import { checkFromDraft, readDraft } from '#engine/inspect/read-draft.ts'
+import { gatherDraft } from '#engine/inspect/gather-draft.ts'
+import { checkFromDraft } from '#engine/inspect/read-draft.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { Finding } from '#model/finding.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -20,7 +21,7 @@ import { writeDeed } from '#web/write.ts'
 /** All of a quick look on one page, bar by bar, every touch and key kept at once. */
 export function QuickPage({ shop, draft }: { readonly shop: ShopSnapshot; readonly draft: DraftRecord }) {
   const units = useUnits(), facts = useInspectFacts(shop), { form } = draft, ids = form.bars.map(({ bar }) => bar)
-  const read = useMemo(() => readDraft(draft, facts), [draft, facts]), nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), shop, facts, units), [form.bars, shop, facts, units])
+  const read = useMemo(() => gatherDraft(draft, facts), [draft, facts]), nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), shop, facts, units), [form.bars, shop, facts, units])
   const [refused, setRefused] = useState<Finding | null>(null)
   const keep = () => {
     const [body, said] = attempt(() => checkFromDraft(draft, facts)), id = newId()
