@@ -178,6 +178,32 @@ test('a number a line from a gauge on a serial line goes into the fields in turn
   await expect(page.getByRole('button', { name: 'Connect it' })).toBeVisible()
 })
 
+test('without a serial line it is said what works instead', async ({ page, request }) => {
+  await page.addInitScript(() => { delete (Navigator.prototype as { serial?: unknown }).serial })
+  await shopWithBars(request, 'usual')
+  await beginCheck(page)
+  await page.getByRole('button', { name: /^read with/ }).click()
+  await expect(page.getByText('A gauge that types like a keyboard works as it is.').last()).toContainText('https')
+  await expect(page.getByRole('button', { name: 'Connect it' })).toBeHidden()
+})
+
+test('a micrometer reads heights in either system, as typed, and each is said in both', async ({ page, request }) => {
+  await shopWithBars(request, 'usual')
+  await page.goto('/inspect')
+  await page.getByRole('button', { name: /^Micrometer/ }).click()
+  await page.getByRole('button', { name: /25 A/ }).click()
+  await page.getByRole('button', { name: 'Done' }).click()
+  const reading = (station: number) => page.getByRole('textbox', { name: `mm , 25 A, station ${station}` })
+  await reading(1).focus()
+  // 0.98437 in × 25.4 = 25.002998 mm.
+  await give(page, ['25,003', '.98437"', '25.002 mm', '0,9843 in', '25.0025'])
+  await expect(reading(2)).toHaveValue('.98437"')
+  await reading(2).focus()
+  await expect(page.getByText('.98437" is 0 µm (0 in) · 25.003 mm (0.98437 in)')).toBeVisible()
+  await expect(page.getByRole('region', { name: '25 A', exact: true })).toContainText('parallel to')
+  await expect(answer(page)).toContainText('nothing proved')
+})
+
 test('a slip of the unit is asked about at once: one tap puts it right, another keeps it', async ({ page, request }) => {
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await beginCheck(page)

@@ -1,4 +1,6 @@
 import type { CheckMethod } from '#model/check.ts'
+import { type LengthUnit, wordLength } from '#model/length.ts'
+import type { Units } from '#model/shop-record.ts'
 import type { UseVerdict } from '#engine/inspect/uses-proved.ts'
 import type { Terms } from '#words/terms.ts'
 
@@ -20,6 +22,11 @@ export function sayHow(method: Exclude<CheckMethod, 'stated'>, { indicator, gaug
 
 export const verdictWords: { readonly [verdict in UseVerdict['verdict']]: { readonly mark: string; readonly word: string } } = {
   'proved': { mark: '✓', word: 'proved' }, 'not-proved': { mark: '?', word: 'not proved' }, 'out': { mark: '×', word: 'out' },
+}
+
+/** A height to the micrometre, or its like in inches, without its unit. */
+export function wordHeight(mm: number, unit: LengthUnit, { decimalMark }: Units): string {
+  return wordLength(mm, { length: unit, decimalMark }, { decimals: unit === 'in' ? 5 : 3 })
 }
 
 /** A day and time as this person writes them. */

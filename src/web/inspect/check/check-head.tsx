@@ -1,7 +1,7 @@
 import { sayRefusal } from '#words/say-refusal.ts'
 import { type CheckDesk, type Panel, useCheckDesk } from '#web/inspect/check/desk.ts'
 import { changeForm } from '#web/inspect/draft/draft-edits.ts'
-import { sayMethod } from '#web/inspect/say-check.ts'
+import { sayMethod, wordHeight } from '#web/inspect/say-check.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { SpotButton } from '#web/setup/sheet/spot-button.tsx'
 
@@ -21,7 +21,7 @@ export function CheckHead() {
         <div className="insp-head-field" data-needed={read.zeroMm === null && read.wrong['zero'] ? '' : undefined}>
           <NumberField
             label={`zero, ${form.unit}`} more={form.zeroOn === 'block' ? 'height of the block' : 'height of the bar there'} value={form.zero} error={wrong('zero')}
-            {...(form.zeroOn === 'bar' && known ? { ifEmpty: String(Math.round(known.heightMm * 1000) / 1000) } : {})} onChange={(zero) => changeForm(id, { zero })}
+            {...(form.zeroOn === 'bar' && known ? { ifEmpty: wordHeight(known.heightMm, form.unit, units) } : {})} onChange={(zero) => changeForm(id, { zero })}
           />
         </div>
       ) : null}
