@@ -7,10 +7,10 @@ type Served = { readonly body: Buffer<ArrayBuffer>; readonly type: string; reado
 
 const types: { readonly [ending: string]: string } = {
   '.html': 'text/html; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml',
-  '.woff2': 'font/woff2', '.png': 'image/png', '.json': 'application/json', '.webmanifest': 'application/manifest+json', '.txt': 'text/plain; charset=utf-8',
+  '.woff2': 'font/woff2', '.wasm': 'application/wasm', '.png': 'image/png', '.json': 'application/json', '.webmanifest': 'application/manifest+json', '.txt': 'text/plain; charset=utf-8',
 }
 /** Addresses of the app's own places; each is the one page. */
-const places = /^\/(?:(?:setup|inspect|rack|make|shop)(?:\/.*)?)?$/
+const places = /^\/(?:(?:setup|inspect|rack|make|shop|c)(?:\/.*)?)?$/
 const smallestGzip = 1024
 
 /**
