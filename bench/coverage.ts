@@ -13,13 +13,13 @@ const setupCount = 1000, barCount = 1000, viseCount = 5, frames = 2, frameMs = 1
 
 /**
  * How much of a shop's work its rack serves and what to own next, beside the plain way: for each setup and vise every pair and
- * every bar in turn, then each height that one could get counted over all setups, one after another.
+ * every bar in turn, then of the heights that one could get each one, each two and each three counted over all setups.
  */
 export function run(): Promise<BenchRow[]> {
   const bars = rackOf(), question = questionOf()
   const built = bestOf(() => indexRack(bars)), index = built.value
   const ours = bestOf(() => coverageOf(question, index)), from = performance.now(), plain = plainCoverage(question, bars), plainMs = performance.now() - from
-  const { served, next } = ours.value, one = next[0]?.gained ?? 0
+  const { served, next } = ours.value, gained = next.map((one) => one.gained)
   return Promise.resolve([
     {
       name: `coverage: ${setupCount} setups, ${barCount} bars, ${viseCount} vises`,
@@ -27,8 +27,8 @@ export function run(): Promise<BenchRow[]> {
       target: `within ${frames} frames`, ratio: ours.ms / (frames * frameMs), met: ours.ms <= frames * frameMs && next.every(({ status }) => status === 'optimal'),
     },
     {
-      name: 'coverage: beside the plain way', figure: `${ours.ms.toFixed(1)} ms with three heights against ${plainMs.toFixed(0)} ms with one, same figures`,
-      target: 'at least 10 times as fast', ratio: plainMs / ours.ms, met: plainMs > 10 * ours.ms && plain.served === served && plain.gained === one,
+      name: 'coverage: beside the plain way', figure: `${ours.ms.toFixed(1)} ms with three heights against ${plainMs.toFixed(0)} ms, same figures`,
+      target: 'at least 10 times as fast', ratio: plainMs / ours.ms, met: plainMs > 10 * ours.ms && plain.served === served && plain.gained.join() === gained.join(),
     },
   ])
 }
@@ -73,7 +73,7 @@ function questionOf(): CoverageQuestion {
   return { vises, setups, ways: ways.filter((way) => way === 'on edge' || way === 'single'), advisedOnly: true, places: false, next: { stepMm: 0.5, lowestMm: 0.5, thicknessMm: null, most: 3 } }
 }
 
-function plainCoverage({ vises, setups, next: { stepMm } }: CoverageQuestion, bars: readonly Bar[]): { readonly served: number; readonly gained: number } {
+function plainCoverage({ vises, setups, next: { stepMm } }: CoverageQuestion, bars: readonly Bar[]): { readonly served: number; readonly gained: readonly number[] } {
   const slackMm = 1e-6
   const windows = setups.map(({ asked }) => ('lowMm' in asked ? [] : vises.flatMap((vise) => {
     if (asked.part.betweenJawsMm! > vise.openingMm + slackMm) return []
@@ -86,7 +86,14 @@ function plainCoverage({ vises, setups, next: { stepMm } }: CoverageQuestion, ba
     pairs.some(({ a, b }) => Math.abs(a.heightMm - b.heightMm) * 1000 <= window.matchUm + 1e-3 && a.thicknessMm + b.thicknessMm + window.gapMm <= window.acrossMm + slackMm && isIn((a.heightMm + b.heightMm) / 2, window))
     || bars.some((a) => 2 * a.thicknessMm + window.gapMm > window.acrossMm + slackMm && a.thicknessMm <= window.acrossMm + slackMm && isIn(a.heightMm, window)))
   const open = windows.filter((of) => !isServed(of))
-  let gained = 0
-  for (let rung = 1; rung * stepMm <= 100; rung += 1) gained = Math.max(gained, open.filter((of) => of.some((window) => isIn(rung * stepMm, window))).length)
+  const rungs = Array.from({ length: 200 }, (_, k) => open.map((of) => of.some((window) => isIn((k + 1) * stepMm, window)))), gained = [0, 0, 0]
+  const put = (count: number, serves: (k: number) => boolean) => { gained[count - 1] = Math.max(gained[count - 1]!, open.reduce((sum, _, k) => sum + (serves(k) ? 1 : 0), 0)) }
+  rungs.forEach((a, i) => {
+    put(1, (k) => a[k]!)
+    rungs.slice(i + 1).forEach((b, j) => {
+      put(2, (k) => a[k]! || b[k]!)
+      for (const c of rungs.slice(i + j + 2)) put(3, (k) => a[k]! || b[k]! || c[k]!)
+    })
+  })
   return { served: setups.length - open.length, gained }
 }

@@ -9,6 +9,7 @@ import { grindWords } from '#words/findings/grind.ts'
 import { guiltyWords } from '#words/findings/guilty.ts'
 import { heatWords } from '#words/findings/heat.ts'
 import { inspectWords } from '#words/findings/inspect.ts'
+import { lifeWords } from '#words/findings/life.ts'
 import { makingRouteWords } from '#words/findings/making-route.ts'
 import { makingSizeWords } from '#words/findings/making-sizes.ts'
 import { makingStepWords } from '#words/findings/making-steps.ts'
@@ -25,7 +26,7 @@ import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
-  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...straightenWords, ...heatWords, ...cuttingWords, ...grindWords, ...seatWords,
+  ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...lifeWords, ...straightenWords, ...heatWords, ...cuttingWords, ...grindWords, ...seatWords,
   ...makingRouteWords, ...makingStepWords, ...makingSizeWords, ...cutListWords,
 }
 

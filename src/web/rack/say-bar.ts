@@ -1,7 +1,10 @@
+import type { OpenReason } from '#engine/rack/trust-from.ts'
 import { wordLength } from '#model/length.ts'
 import type { BarEventKind } from '#model/bar-event.ts'
 import type { Trust } from '#model/bar.ts'
 import type { Units } from '#model/shop-record.ts'
+import { listOf } from '#words/wording.ts'
+import { eventWords } from '#words/event-words.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
 
 /** A state as it stands in a row: a mark and a word, so that it never rests on colour. */
@@ -11,13 +14,6 @@ export const trustWords: { readonly [trust in Trust]: { readonly mark: string; r
   'drill bar': { mark: '×', word: 'beater' },
   'in work': { mark: '…', word: 'in work' },
   'gone': { mark: '−', word: 'retired' },
-}
-
-const eventWords: { readonly [kind in BarEventKind]: string } = {
-  'added': 'added', 'looked over': 'looked over', 'knocked': 'knocked', 'drilled': 'drilled', 'stoned': 'stoned', 'reground': 'reground',
-  'made drill bar': 'made a beater', 'in work': 'put in work', 'gone': 'retired', 'undone': 'taken back',
-  'signed out': 'signed out', 'to another shop': 'lent to another shop', 'back': 'back', 'back fine': 'back, fine', 'back nicked': 'back, nicked',
-  'back drilled': 'back, drilled', 'back not looked at': 'back, not looked at', 'on the chuck': 'used on the magnetic chuck', 'demagnetised': 'demagnetised', 're-marked': 'marked anew',
 }
 
 export function sayEvent(kind: BarEventKind): string {
@@ -30,17 +26,29 @@ export function nameOfBar({ calledMm, record, mates }: RackBar, units: Units): s
   return `${height} ${record.name || mates?.name || ''}`.trim()
 }
 
-/** Why it stands as it does, in one sentence. */
-export function sayState({ trust, latest, checked, elsewhere, record }: RackBar): string {
+/** Why a bar is to be looked at first, each reason in a few words. */
+const openWords: { readonly [reason in OpenReason]: string } = {
+  'new here': 'new here', 'knocked': 'knocked', 'nicked': 'came back nicked', 'drilled': 'drilled, not stoned since', 'reground': 'reground', 'another shop': 'was at another shop',
+  'not looked at': 'came back and nobody looked', 'failed check': 'failed its check', 'due': 'due to be looked at again',
+}
+
+/** Why it stands as it does, in a sentence or two; where it is stands elsewhere. */
+export function sayState({ trust, condition: { open, magnetised, due }, latest, checked, orphan }: RackBar): string {
   const since = checked ? `${checked.failed ? 'failed its check' : 'checked'} ${saidOn(checked.check)}` : latest && latest.kind !== 'added' ? `${sayEvent(latest.kind)} ${saidOn(latest)}` : 'new here'
+  const when = latest && latest.kind !== 'added' && !checked ? ` (${saidOn(latest)})` : ''
   const state = {
     'trusted': `Trusted: ${since}.`,
-    'look first': `Look at it first: ${since}. Wipe it, feel for burrs, then say that it was looked over.`,
+    'look first': `Look at it first: ${listOf(open.map((reason) => openWords[reason]))}${when}. Wipe it, feel for burrs, then say that it was looked over.`,
     'drill bar': 'A beater: may be drilled or cut into.',
     'in work': 'In work: being made, not for use yet.',
     'gone': `Retired ${latest ? sayDay(latest.atIso) : ''}.`.replace(' .', '.'),
   }[trust]
-  return elsewhere === null ? state : `${state} ${record.where.at === 'out' ? `Out with ${elsewhere}.` : `Now in ${elsewhere}.`}`
+  return [
+    state,
+    ...(orphan ? ['Its mate is gone or was changed: it is no pair now.'] : []),
+    ...(magnetised ? ['Magnetised: to be demagnetised before it goes on the plate or near chips.'] : []),
+    ...(due?.onDay && !due.isDue && trust === 'trusted' ? [`To be looked at again by ${sayDay(`${due.onDay}T12:00:00`)}.`] : []),
+  ].join(' ')
 }
 
 /** `12 Mar 2026 by KM`. */

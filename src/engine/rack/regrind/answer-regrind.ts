@@ -18,7 +18,7 @@ const leastUm = 1e-6
 export function answerRegrind(raw: unknown): Regrind & Ignored & { readonly sum: readonly Sum[] } {
   const { value, ignored } = readCase(raw, (object) => ({
     bars: object.list('bars', readBar, mostBars), cleanUpUm: object.number('cleanUpUm', longestUm), stepUm: object.numberOr('stepUm', null, longestUm),
-    faces: object.countOr('faces', 1), stages: object.list('stages', readStage, mostStages), sparkOut: object.count('sparkOut'),
+    faces: object.countOr('faces', 1), datumFace: object.has('datumFace') ? object.word('datumFace', ['A', 'B']) : null, stages: object.list('stages', readStage, mostStages), sparkOut: object.count('sparkOut'),
     windowsMm: object.pairsOr('windowsMm', null, undefined, mostWindows),
   }))
   refuseUnfit(value)
@@ -26,16 +26,16 @@ export function answerRegrind(raw: unknown): Regrind & Ignored & { readonly sum:
   return { ...regrind, ignored, sum: sumOf(question, regrind) }
 }
 
-const readBar = (raw: RawObject): WornBar => ({ id: raw.text('id'), heightsMm: raw.numbers('heightsMm', undefined, mostStations) })
+const readBar = (raw: RawObject): WornBar => ({ id: raw.text('id'), heightsMm: raw.numbers('heightsMm', undefined, mostStations), ...(raw.has('lowUm') ? { lowUm: raw.number('lowUm', longestUm) } : {}) })
 
 /** The first stage takes what remains, whatever it says; the others have to say. */
 const readStage = (raw: RawObject): GrindingStage =>
   ({ infeedUm: raw.number('infeedUm', longestUm), takesUm: raw.path.endsWith('[0]') ? raw.numberOr('takesUm', 0, longestUm) : raw.number('takesUm', longestUm) })
 
-function refuseUnfit({ cleanUpUm, stepUm, faces, stages, sparkOut }: Omit<RegrindQuestion, 'faces'> & { readonly faces: number }): void {
+function refuseUnfit({ bars, cleanUpUm, stepUm, faces, stages, sparkOut }: Omit<RegrindQuestion, 'faces'> & { readonly faces: number }): void {
   const sizes = [...stages.map(({ infeedUm }, k) => [`stages[${k}].infeedUm`, infeedUm] as const), ...(stepUm === null ? [] : [['stepUm', stepUm] as const])]
   for (const [field, given] of sizes) if (given < leastUm) throw new Refusal('size-not-positive', { field, given, needed: { above: 0 } })
-  const wishes = [['cleanUpUm', cleanUpUm] as const, ...stages.map(({ takesUm }, k) => [`stages[${k}].takesUm`, takesUm] as const)]
+  const wishes = [['cleanUpUm', cleanUpUm] as const, ...bars.map(({ lowUm = 0 }, k) => [`bars[${k}].lowUm`, lowUm] as const), ...stages.map(({ takesUm }, k) => [`stages[${k}].takesUm`, takesUm] as const)]
   for (const [field, given] of wishes) if (given < 0) throw new Refusal('wish-negative', { field, given, needed: 0 })
   if (faces !== 1 && faces !== 2) throw new Refusal('value-not-allowed', { field: 'faces', given: faces, needed: [1, 2] })
   if (sparkOut > mostSparkOut) throw new Refusal('too-many', { field: 'sparkOut', given: sparkOut, needed: mostSparkOut })
@@ -43,7 +43,7 @@ function refuseUnfit({ cleanUpUm, stepUm, faces, stages, sparkOut }: Omit<Regrin
 }
 
 function sumOf({ bars, cleanUpUm, stepUm, faces, sparkOut }: RegrindQuestion, { newHeightMm, totalUm, passes, passesTotal }: Regrind): readonly Sum[] {
-  const readings = bars.flatMap(({ id, heightsMm }) => heightsMm.map((mm) => ({ id, mm })))
+  const readings = bars.flatMap(({ id, heightsMm, lowUm = 0 }) => heightsMm.map((mm) => ({ id, mm: mm + lowUm / 1000 })))
   const lowest = readings.reduce((low, one) => (one.mm < low.mm ? one : low)), highestMm = readings.reduce((most, { mm }) => Math.max(most, mm), -Infinity)
   const sources = ['REGRIND-RULES']
   return [
