@@ -40,3 +40,10 @@ test('of two changes that did not see each other the greater id stands in either
 test('an entry that is in already changes nothing', () => {
   expect(after(first, first)).toEqual(after(first))
 })
+
+test('a key typed into a check that was finished elsewhere shows nothing; brought back whole, it stands again', () => {
+  const draft = (fields: Change['fields']): Change => ({ ...change('k1', fields), kind: 'draft', record: 'r' })
+  const typed = { value: { 'A/0/A/0/0': '+3' }, saw: ['c9'] }
+  expect(after(draft({ typed })).drafts).toEqual([])
+  expect(after(draft({ typed, form: { value: {}, saw: ['c9'] }, state: { value: 'open', saw: ['c8'] } })).drafts).toHaveLength(1)
+})
