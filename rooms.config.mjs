@@ -22,7 +22,7 @@ export const rooms = {
   web: {
     imports: ['model', 'words', 'reference', 'engine', 'drafting'],
     typesOnly: ['server'],
-    packages: ['react', 'react-dom', 'idb', 'hono', '@fontsource-variable/atkinson-hyperlegible-next', 'highs'],
+    packages: ['react', 'react-dom', '@tanstack/react-virtual', 'idb', 'hono', '@fontsource-variable/atkinson-hyperlegible-next', 'highs'],
   },
   // A door: parse, call one task, word the answer.
   cli: { imports: ['model', 'words', 'store', 'tasks', 'server'], packages: ['commander'] },

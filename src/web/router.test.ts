@@ -8,6 +8,7 @@ test('the first screen is the setup', () => {
 
 test('what stands behind a place is handed on, escapes taken off', () => {
   expect(routeFrom('/rack/bar/35%20C')).toEqual({ place: 'rack', rest: ['bar', '35 C'] })
+  expect(routeFrom('/c/7KQ4M2XP')).toEqual({ place: 'rack', rest: ['code', '7KQ4M2XP'] })
   expect(routeFrom('/shop/vise/v1/card/')).toEqual({ place: 'shop', rest: ['vise', 'v1', 'card'] })
 })
 

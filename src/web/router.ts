@@ -6,10 +6,11 @@ export type Place = (typeof places)[number]
 /** Where the person is: the place, and the steps of the address behind it. `place` null: an address we do not have. */
 export type Route = { readonly place: Place | null; readonly rest: readonly string[] }
 
-/** `/` is the setup: the first screen. A broken escape in an address is kept as it stands. */
+/** `/` is the setup: the first screen; `/c/` and the code on a label leads to the rack. A broken escape in an address is kept as it stands. */
 export function routeFrom(path: string): Route {
   const [first, ...rest] = path.split('/').filter((step) => step !== '').map(unescaped)
   if (first === undefined) return { place: 'setup', rest: [] }
+  if (first === 'c') return { place: 'rack', rest: ['code', ...rest] }
   const place = places.find((known) => known === first) ?? null
   return { place, rest: place === null ? [] : rest }
 }

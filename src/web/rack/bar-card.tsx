@@ -9,14 +9,21 @@ import { happened } from '#web/rack/bar-deeds.ts'
 import { BarProof } from '#web/rack/bar-proof.tsx'
 import { BarPicture } from '#web/rack/bar-picture.tsx'
 import { BarHistory } from '#web/rack/bar-history.tsx'
+import { SignBars } from '#web/rack/out/sign-bars.tsx'
+import { WhereClash } from '#web/rack/out/where-clash.tsx'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
 import { nameOfBar, sayState, trustWords } from '#web/rack/say-bar.ts'
 import { go } from '#web/router.ts'
 import { useUnits } from '#web/units.ts'
-import { writeDeed } from '#web/write.ts'
 
-const actions: readonly { readonly kind: BarEventKind; readonly name: string }[] = [
-  { kind: 'looked over', name: 'Looked over' }, { kind: 'knocked', name: 'Knocked' }, { kind: 'drilled', name: 'Drilled' }, { kind: 'made drill bar', name: 'Now a beater' },
+type Telling = { readonly kind: BarEventKind; readonly name: string }
+
+/** What can be said of a bar as it stands; of one in work or gone other things than of one in use. */
+const tellings = ({ condition: { open, magnetised } }: RackBar): readonly Telling[] => [
+  { kind: 'looked over', name: 'Looked over' }, { kind: 'knocked', name: 'Knocked' }, { kind: 'drilled', name: 'Drilled' },
+  ...(open.includes('drilled') || open.includes('nicked') ? [{ kind: 'stoned' as const, name: 'Stoned' }] : []),
+  magnetised ? { kind: 'demagnetised', name: 'Demagnetised' } : { kind: 'on the chuck', name: 'On the chuck' },
+  { kind: 'made drill bar', name: 'Now a beater' },
 ]
 
 /** One bar: its height, its slot, why it stands as it does, its sizes, and what can be said of it in one tap. */
@@ -38,6 +45,8 @@ export function BarCard({ bar, group, shop }: { readonly bar: RackBar; readonly 
         {bar.slot ? <p className="slot-box"><strong className="name-text">{bar.slot.name}</strong><span>slot</span></p> : null}
       </header>
       <p className="name-text"><span className="mark" aria-hidden="true">{trustWords[trust].mark}</span> {sayState(bar)}</p>
+      <WhereClash bar={bar} group={group} shop={shop} />
+      <SignBars bar={bar} group={group} shop={shop} />
       <BarPicture bar={bar} />
       <BarProof bar={bar} shop={shop} />
       {group.bars.length > 1 ? (
@@ -48,12 +57,13 @@ export function BarCard({ bar, group, shop }: { readonly bar: RackBar; readonly 
       ) : null}
       {record.note ? <p className="name-text note">{record.note}</p> : null}
       <div className="bar-actions">
-        {trust === 'gone' ? null : actions.map(({ kind, name }) => <button key={kind} type="button" className="action" onClick={() => say(kind)}>{name}</button>)}
-        {bar.elsewhere === null ? null : <button type="button" className="action" onClick={() => writeDeed({ edits: meant.map((one) => ({ kind: 'bar', record: one.record.id, fields: { where: { at: 'slot' } } })) })}>Back in its slot</button>}
+        {trust === 'gone' ? null : tellings(bar).map(({ kind, name }) => <button key={kind} type="button" className="action" onClick={() => say(kind)}>{name}</button>)}
         <Link to={`/rack/${record.id}/edit`} className="action">Change</Link>
+        <Link to={`/rack/regrind/${record.id}`} className="action">Regrind</Link>
+        <Link to={`/rack/labels/${record.id}`} className="action">Label</Link>
         {trust === 'gone' ? null : <button type="button" className="action" onClick={() => say('gone')}>Retire</button>}
       </div>
-      <BarHistory id={record.id} seen={`${bar.latest?.id ?? ''} ${JSON.stringify(record.saw)}`} />
+      <BarHistory bar={bar} shop={shop} />
     </article>
   )
 }

@@ -13,7 +13,7 @@ const bar = (id: string, heightMm: number, more: { name?: string; slot?: string;
   heightMm, calledMm: Math.round(heightMm * 1000) / 1000, standing: 'measured', trust: more.trust ?? 'trusted', latest: null,
   mates: more.pair ? { id: more.pair, saw: {}, name: more.pair, note: '' } : null,
   slot: more.slot ? { id: more.slot, saw: {}, code: 'ABCDEFGH', name: more.slot } : null,
-  elsewhere: null, checked: null,
+  elsewhere: null, overdue: false, orphan: false, condition: { trust: 'trusted', open: [], magnetised: null, due: null }, checked: null,
 })
 const groups: readonly RackGroup[] = [
   { key: 'a', bars: [bar('a', 22.225, { slot: 'A7' })] },

@@ -1,12 +1,16 @@
-import { barsFrom } from '#engine/rack/bar-from.ts'
+import { barsFrom, conditionsOf } from '#engine/rack/bar-from.ts'
 import { outcomeOf } from '#engine/rack/check-outcome.ts'
-import { standingEvents, trustFrom } from '#engine/rack/trust-from.ts'
-import type { BarEvent } from '#model/bar-event.ts'
-import type { Standing, Trust } from '#model/bar.ts'
+import type { Condition } from '#engine/rack/condition.ts'
+import { standingEvents } from '#engine/rack/trust-from.ts'
+import { isOverdue } from '#engine/rack/who-has-what.ts'
+import type { BarEvent, BarEventKind } from '#model/bar-event.ts'
+import type { Bar, Standing, Trust } from '#model/bar.ts'
 import type { Check } from '#model/check.ts'
 import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { holderName } from '#web/rack/say-where.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
+import { today } from '#web/today.ts'
 
 /** A bar with all that the rack says about it. */
 export type RackBar = {
@@ -17,11 +21,17 @@ export type RackBar = {
   readonly calledMm: number | null
   readonly standing: Standing
   readonly trust: Trust
+  /** Why it is to be looked at first, when that falls due again, and whether it is magnetised. */
+  readonly condition: Condition
   readonly mates: MatesRecord | null
   readonly slot: SlotRecord | null
   /** Who has it, or the name of the vise it is in; null: in its slot. */
   readonly elsewhere: string | null
-  /** What happened to it last and was not taken back. */
+  /** Should have been back by now. */
+  readonly overdue: boolean
+  /** Its mates are written down, and are gone, in work or changed: it is an odd bar now. */
+  readonly orphan: boolean
+  /** What happened to it last that bears on its trust and was not taken back. */
   readonly latest: BarEvent | null
   /** Its latest check that proved a use or failed, where that came after what happened last. */
   readonly checked: { readonly check: Check; readonly failed: boolean } | null
@@ -36,15 +46,23 @@ const stillMarkedMm = 0.1
 /** Worse comes later: the state of a group is that of its worst bar. */
 const byTrust: readonly Trust[] = ['trusted', 'look first', 'drill bar', 'in work', 'gone']
 
-/** Every bar of the shop, lowest first; mates stand together at the height of the first. */
+/** Events that move a bar or name it and say nothing of its faces. */
+const moves: ReadonlySet<BarEventKind> = new Set(['signed out', 'back', 'on the chuck', 'demagnetised', 're-marked'])
+
+/** Every bar of the shop, lowest first; mates stand together at the height of the first, an orphan by itself. */
 export function rackGroups(shop: ShopSnapshot): readonly RackGroup[] {
   const byMates = new Map<string, [RackBar, ...RackBar[]]>()
   for (const one of rackBars(shop)) {
-    const key = one.record.matesId ?? one.record.id, group = byMates.get(key)
+    const key = groupKey(one), group = byMates.get(key)
     if (group) group.push(one)
     else byMates.set(key, [one])
   }
   return [...byMates].map(([key, bars]) => ({ key, bars }))
+}
+
+function groupKey({ record: { id, matesId }, trust, orphan }: RackBar): string {
+  if (matesId === null || orphan) return id
+  return trust === 'gone' || trust === 'in work' ? `${matesId} ${trust}` : matesId
 }
 
 export function worstTrust(group: RackGroup): Trust {
@@ -52,22 +70,24 @@ export function worstTrust(group: RackGroup): Trust {
 }
 
 function rackBars(shop: ShopSnapshot): RackBar[] {
-  const known = byId(barsFrom(shop, { viseId: null })), mates = byId(shop.mates), slots = byId(shop.slots), vises = byId(shop.vises)
+  const day = today(), facts = { ...shop, today: day }, known = byId(barsFrom(facts, { viseId: null })), conditions = conditionsOf(facts), mates = byId(shop.mates), slots = byId(shop.slots)
   const { markedMm } = namesOf(shop)
   const checked = latestChecks(shop.checks)
   const eventsOf = new Map<string, BarEvent[]>(shop.bars.map(({ id }) => [id, []]))
   for (const event of shop.events) eventsOf.get(event.bar)?.push(event)
   return shop.bars.map((record) => {
-    const events = eventsOf.get(record.id)!, latest = standingEvents(events).at(-1) ?? null, check = checked.get(record.id), bar = known.get(record.id), { where } = record
+    const events = eventsOf.get(record.id)!, latest = standingEvents(events).findLast(({ kind }) => !moves.has(kind)) ?? null, check = checked.get(record.id), bar = known.get(record.id), condition = conditions.get(record.id)!, { where } = record
     return {
-      record, heightMm: bar?.heightMm ?? null, calledMm: bar ? calledFrom(bar.heightMm, markedMm(record.id)) : null, standing: bar?.standing ?? 'marked', trust: bar?.trust ?? trustFrom(events),
+      record, heightMm: bar?.heightMm ?? null, calledMm: bar ? calledFrom(bar.heightMm, markedMm(record.id)) : null, standing: bar?.standing ?? 'marked', trust: condition.trust, condition,
       mates: (record.matesId !== null && mates.get(record.matesId)) || null,
       slot: (record.slotId !== null && slots.get(record.slotId)) || null,
-      elsewhere: where.at === 'slot' ? null : where.at === 'out' ? where.who : vises.get(where.viseId)?.name ?? '?',
-      latest, checked: check === undefined || (latest !== null && latest.atIso > check.atIso) ? null : toldBy(check, record, shop.shop),
+      elsewhere: where.at === 'slot' ? null : holderName(where, shop), overdue: isOverdue(where, day),
+      orphan: isOrphan(record, bar, condition.trust), latest, checked: check === undefined || (latest !== null && latest.atIso > check.atIso) ? null : toldBy(check, record, shop.shop),
     }
   }).sort((a, b) => (a.calledMm ?? 0) - (b.calledMm ?? 0) || a.record.thicknessMm - b.record.thicknessMm || order(a.record.name, b.record.name))
 }
+
+const isOrphan = ({ matesId }: BarRecord, bar: Bar | undefined, trust: Trust): boolean => matesId !== null && bar !== undefined && bar.mates === undefined && trust !== 'gone' && trust !== 'in work'
 
 /** Of each bar the latest check that read or tried it and that no other replaces. */
 function latestChecks(checks: readonly Check[]): ReadonlyMap<string, Check> {

@@ -8,6 +8,7 @@ import { keyWord } from '#words/key-words.ts'
 import { termsFor } from '#words/terms.ts'
 import { sayEvent } from '#web/rack/say-bar.ts'
 import { sayCheck } from '#web/rack/say-check.ts'
+import { sayWhere } from '#web/rack/say-where.ts'
 
 /** One thing that happened to a bar, in words: `thickness 8, slot B4`. */
 export function sayHistory(entry: HistoryEntry, bar: string, shop: ShopSnapshot, units: Units): string {
@@ -15,7 +16,7 @@ export function sayHistory(entry: HistoryEntry, bar: string, shop: ShopSnapshot,
     case 'change': return Object.entries(entry.fields).map(([field, { value, fate }]) =>
       `${keyWord(field, termsFor(units.words)) ?? field}: ${sayValue(field, value, shop, units)}${fate === 'aside' ? ' (kept aside)' : ''}`).join(', ')
     case 'check': return sayCheck(entry.check, bar, units)
-    case 'event': return sayEvent(entry.event.kind)
+    case 'event': return `${sayEvent(entry.event.kind)}${entry.event.note === '' ? '' : `: ${entry.event.note}`}`
     case 'told': return `on a printed ${entry.told.what}`
   }
 }
@@ -27,9 +28,4 @@ function sayValue(field: string, value: Fact, shop: ShopSnapshot, units: Units):
   if (typeof value === 'number') return field.endsWith('Mm') ? wordLength(value, units) : String(value)
   if (typeof value === 'string') return value === '' ? 'none' : value
   return field === 'where' ? sayWhere(value as BarFields['where'], shop) : JSON.stringify(value)
-}
-
-function sayWhere(where: BarFields['where'], shop: ShopSnapshot): string {
-  if (where.at === 'slot') return 'in its slot'
-  return where.at === 'out' ? `out with ${where.who}` : `in ${shop.vises.find(({ id }) => id === where.viseId)?.name ?? '?'}`
 }

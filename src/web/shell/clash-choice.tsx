@@ -1,22 +1,24 @@
 import { useEffect, useState } from 'react'
 import type { HistoryEntry } from '#model/history.ts'
+import type { Where } from '#model/bar-record.ts'
 import type { Fact } from '#model/refusal.ts'
 import { ask } from '#web/api.ts'
 import type { OpenClash } from '#web/keep/open-clashes.ts'
+import { sayWhere } from '#web/rack/say-where.ts'
 import { nameOfRecord, plain } from '#web/shell/say-entry.ts'
 import { useShop } from '#web/shop-store.ts'
 import { type Edit, writeDeed } from '#web/write.ts'
 
 type Side = { readonly id: string; readonly person: string; readonly value: Fact; readonly stands: boolean }
 
-/** Two people changed one field without seeing each other: both values, one tap to choose. What is chosen follows both. */
-export function ClashChoice({ clash: { kind, record, field } }: { readonly clash: OpenClash }) {
+/** Two people changed one field without seeing each other: both values, one tap to choose. What is chosen follows both; `also`: records that clash alike. */
+export function ClashChoice({ clash: { kind, record, field }, also = [] }: { readonly clash: OpenClash; readonly also?: readonly string[] }) {
   const { shop } = useShop()
   const [sides, setSides] = useState<readonly Side[] | 'asking' | 'away'>('asking')
   useEffect(() => {
     ask<readonly HistoryEntry[]>(`/api/history/${kind}/${record}`).then((history) => setSides(sidesOf(history, field)), () => setSides('away'))
   }, [kind, record, field])
-  const take = (value: Fact) => writeDeed({ edits: [{ kind, record, fields: { [field]: value } } as Edit] })
+  const take = (value: Fact) => writeDeed({ edits: [record, ...also].map((one) => ({ kind, record: one, fields: { [field]: value } }) as Edit) })
   return (
     <section className="boxed">
       <h3 className="name-text">{nameOfRecord(kind, record, shop)}: {plain(field)}</h3>
@@ -24,7 +26,7 @@ export function ClashChoice({ clash: { kind, record, field } }: { readonly clash
       {sides === 'away' ? <p className="small">The shop’s server holds both values and does not answer just now.</p> : null}
       <div className="actions">
         {typeof sides === 'string' ? null : sides.map(({ id, person, value, stands }) => (
-          <button key={id} type="button" className="action name-text" onClick={() => take(value)}>{said(value, sides.map((side) => side.value))} ({person || '–'}{stands ? ', stands now' : ''})</button>
+          <button key={id} type="button" className="action name-text" onClick={() => take(value)}>{field === 'where' ? sayWhere(value as Where, shop) : said(value, sides.map((side) => side.value))} ({person || '–'}{stands ? ', stands now' : ''})</button>
         ))}
       </div>
     </section>
