@@ -279,9 +279,11 @@ test('two who type into one check without seeing each other are both shown it, a
 test('a check made while the shop is away is kept here and delivered', async ({ page, request, shop }) => {
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await page.goto('/inspect')
+  const begin = page.getByRole('button', { name: /^Check at the plate/ })
+  await expect(begin).toBeVisible()
   await saved(page)
   await shop.kill()
-  await page.getByRole('button', { name: /^Check at the plate/ }).click()
+  await begin.click()
   await page.getByRole('searchbox').fill('abcd2345')
   await page.keyboard.press('Enter')
   await page.getByRole('button', { name: 'Done' }).click()
