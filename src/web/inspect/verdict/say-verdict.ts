@@ -2,7 +2,7 @@ import type { Checked, CheckedBar } from '#engine/inspect/checked.ts'
 import type { UseVerdict } from '#engine/inspect/uses-proved.ts'
 import { mmPerInch, wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
-import { capital, listOf } from '#words/wording.ts'
+import { listOf } from '#words/wording.ts'
 import type { Judged } from '#web/inspect/verdict/judged.ts'
 
 /** What it is good for: `Proved for drilling and milling. Not proved for fine milling. Out for grinding.` */
@@ -11,7 +11,7 @@ export function sayUses(uses: readonly UseVerdict[]): string {
     const names = uses.filter((one) => one.verdict === verdict).map(({ use }) => use)
     return names.length === 0 ? [] : [`${begin} ${listOf(names)}.`]
   }
-  return capital([...of('proved', 'Proved for'), ...of('not-proved', 'Not proved for'), ...of('out', 'Out for')].join(' '))
+  return [...of('proved', 'Proved for'), ...of('not-proved', 'Not proved for'), ...of('out', 'Out for')].join(' ')
 }
 
 /** The finest use that is proved; null: none. */
