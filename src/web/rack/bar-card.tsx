@@ -63,7 +63,7 @@ export function BarCard({ bar, group, shop }: { readonly bar: RackBar; readonly 
         <Link to={`/rack/labels/${record.id}`} className="action">Label</Link>
         {trust === 'gone' ? null : <button type="button" className="action" onClick={() => say('gone')}>Retire</button>}
       </div>
-      <BarHistory bar={bar} shop={shop} />
+      <BarHistory bars={meant} shop={shop} />
     </article>
   )
 }

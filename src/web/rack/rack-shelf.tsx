@@ -8,6 +8,9 @@ import { spotStyle } from '#web/setup/sheet/spot-style.ts'
 import { type Room, useRoom } from '#web/setup/sheet/use-room.ts'
 import { useUnits } from '#web/units.ts'
 
+/** More would be a wall of lines; the search makes them fewer. */
+const mostStanding = 150
+
 /** The bars that were found, standing to scale on a shelf under a ruler. Open from the start where there is room for it. */
 export function RackShelf({ groups }: { readonly groups: readonly RackGroup[] }) {
   const frame = useRef<HTMLDivElement>(null), room = useRoom(frame), units = useUnits()
@@ -15,7 +18,7 @@ export function RackShelf({ groups }: { readonly groups: readonly RackGroup[] })
   return (
     <details className="sum shelf" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Standing to scale</summary>
-      <div ref={frame} className="shelf-frame">{open && room && room.widthMm > 0 && groups.length > 0 ? <Shelf groups={groups} room={room} units={units} /> : null}</div>
+      <div ref={frame} className="shelf-frame">{open && groups.length > mostStanding ? <p className="small">{groups.length} are too many to draw: type a height, slot or name.</p> : open && room && room.widthMm > 0 && groups.length > 0 ? <Shelf groups={groups} room={room} units={units} /> : null}</div>
     </details>
   )
 }

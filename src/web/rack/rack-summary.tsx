@@ -8,6 +8,7 @@ import { type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
 export function RackSummary({ groups }: { readonly groups: readonly RackGroup[] }) {
   const [said, setSaid] = useState<string | null>(null)
   const here = groups.filter((group) => worstTrust(group) !== 'gone'), bars = here.flatMap((group) => group.bars)
+  const overdue = bars.filter((bar) => bar.overdue).length
   const figures: readonly (readonly [number, string])[] = [
     [here.filter((group) => group.bars.length > 1).length, 'with mates'],
     [bars.filter(({ trust }) => trust === 'look first').length, 'look first'],
@@ -18,12 +19,20 @@ export function RackSummary({ groups }: { readonly groups: readonly RackGroup[] 
     <div className="side-page">
       <h1 className="big-line"><strong className="big">{bars.length}</strong> bars</h1>
       <dl className="figures">{figures.map(([count, name]) => <div key={name}><dt>{name}</dt><dd>{count}</dd></div>)}</dl>
+      {overdue > 0 ? <p><span className="mark" aria-hidden="true">!</span> <Link to="/rack/out">{overdue === 1 ? '1 bar is overdue' : `${overdue} bars are overdue`}</Link></p> : null}
       <p>Tap a row to see its bars, to say that one was knocked or looked over, or to change it.</p>
+      <nav className="rack-ways" aria-label="More of the rack">
+        <Link to="/rack/labels" className="press">Labels</Link>
+        <Link to="/rack/regrind" className="press">Regrind</Link>
+        <Link to="/rack/care" className="press">Care card</Link>
+        <Link to="/rack/import" className="press">Bring in CSV</Link>
+        <button type="button" className="press" onClick={() => void exportRack().then(setSaid)}>Save as CSV</button>
+      </nav>
       {said ? <StatusLine danger>{said}</StatusLine> : null}
       <div className="side-actions">
         <Link to="/rack/new" className="action main">Add bars</Link>
-        <Link to="/rack/import" className="action">Bring in CSV</Link>
-        <button type="button" className="action" onClick={() => void exportRack().then(setSaid)}>Save as CSV</button>
+        <Link to="/rack/missing" className="action">What is missing</Link>
+        <Link to="/rack/out" className="action">Who has what</Link>
       </div>
     </div>
   )
