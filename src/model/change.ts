@@ -2,7 +2,7 @@ import { z } from 'zod'
 import type { Fact } from '#model/refusal.ts'
 
 /** Records that are edited field by field. Checks, events and told sheets are only ever added. */
-export const recordKinds = ['bar', 'mates', 'slot', 'vise', 'part', 'setup', 'shop', 'person', 'instrument', 'draft', 'outcome'] as const
+export const recordKinds = ['bar', 'mates', 'slot', 'vise', 'part', 'setup', 'shop', 'person', 'instrument', 'draft', 'outcome', 'machine', 'stock', 'job'] as const
 export type RecordKind = (typeof recordKinds)[number]
 
 /** Ids are made on the device: 1 to 40 letters, digits, `-` or `_`. */

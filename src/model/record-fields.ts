@@ -3,11 +3,14 @@ import { barFieldsSchema, type BarFields, matesFieldsSchema, type MatesFields, s
 import { draftFieldsSchema, type DraftFields } from '#model/check-draft.ts'
 import type { By, Change, Kept, RecordKind } from '#model/change.ts'
 import { instrumentFieldsSchema, type InstrumentFields } from '#model/instrument-record.ts'
+import { jobFieldsSchema, type JobFields } from '#model/job-record.ts'
+import { machineRecordSchema, type MachineRecordFields } from '#model/machine-record.ts'
 import { outcomeFieldsSchema, type OutcomeFields } from '#model/outcome-record.ts'
 import { readAs } from '#model/read-as.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
 import { partFieldsSchema, type PartFields, setupFieldsSchema, type SetupFields } from '#model/setup-record.ts'
 import { personFieldsSchema, type PersonFields, shopFieldsSchema, type ShopFields } from '#model/shop-record.ts'
+import { stockRecordSchema, type StockRecordFields } from '#model/stock-record.ts'
 import { viseFieldsSchema, type ViseFields } from '#model/vise-record.ts'
 
 /** The fields of each kind of record. */
@@ -23,16 +26,20 @@ export type FieldsOf = {
   readonly instrument: InstrumentFields
   readonly draft: DraftFields
   readonly outcome: OutcomeFields
+  readonly machine: MachineRecordFields
+  readonly stock: StockRecordFields
+  readonly job: JobFields
 }
 
 const schemas = {
   bar: barFieldsSchema, mates: matesFieldsSchema, slot: slotFieldsSchema, vise: viseFieldsSchema,
   part: partFieldsSchema, setup: setupFieldsSchema, shop: shopFieldsSchema, person: personFieldsSchema,
   instrument: instrumentFieldsSchema, draft: draftFieldsSchema, outcome: outcomeFieldsSchema,
+  machine: machineRecordSchema, stock: stockRecordSchema, job: jobFieldsSchema,
 } as const satisfies { readonly [Kind in RecordKind]: unknown }
 
 /** Fields that came with a later release, and what they are in a record that never had them: an old device may still send one. */
-export const laterFields: { readonly [Kind in RecordKind]?: Partial<FieldsOf[Kind]> } = { vise: { measured: null }, shop: { due: null } }
+export const laterFields: { readonly [Kind in RecordKind]?: Partial<FieldsOf[Kind]> } = { vise: { measured: null }, shop: { due: null, making: null } }
 
 export const fieldsOfKind = (kind: RecordKind): readonly string[] => Object.keys(schemas[kind].shape)
 

@@ -44,10 +44,11 @@ export type Unserved = z.infer<typeof unservedSchema>
 /** What was told to someone: a printed sheet is a fact, kept as the data it was drawn from. */
 export const toldSchema = z.strictObject({
   id: idSchema,
-  /** What it is about: one of the two. */
+  /** What it is about: one of the three. */
   setupId: idSchema.nullable(),
   checkId: idSchema.nullable().default(null),
-  what: z.enum(['setup sheet', 'row sheet', 'check sheet', 'certificate']),
+  jobId: idSchema.nullable().default(null),
+  what: z.enum(['setup sheet', 'row sheet', 'check sheet', 'certificate', 'route sheet', 'cut list', 'buying list']),
   data: z.json(),
   person: z.string().max(8),
   device: idSchema,

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Kept } from '#model/change.ts'
+import { ratesSchema } from '#model/rates.ts'
 
 export const unitsSchema = z.strictObject({
   length: z.enum(['mm', 'in']),
@@ -24,6 +25,8 @@ export const shopFieldsSchema = z.strictObject({
   }),
   /** After how many days or setups a bar is to be looked at again; null: off, until the shop turns it on. */
   due: z.strictObject({ days: z.number().int().positive().max(10_000).nullable(), setups: z.number().int().positive().max(100_000).nullable() }).nullable(),
+  /** What making costs; null: nobody has said anything. */
+  making: ratesSchema.nullable(),
   /** Invented demo data was loaded. */
   demo: z.boolean(),
 })
@@ -33,7 +36,7 @@ export type ShopRecord = Kept<ShopFields>
 /** A shop before anybody has set anything. The limits are common practice, no source. */
 export const newShop: ShopFields = {
   name: '', units: { length: 'mm', decimalMark: '.', words: 'US' }, paper: 'A4',
-  limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, demo: false,
+  limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, making: null, demo: false,
 }
 
 /** A person; the id is made on a device, the initials are what is tapped. `units` null: the shop's. */

@@ -3,9 +3,12 @@ import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
 import type { Check } from '#model/check.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { InstrumentRecord } from '#model/instrument-record.ts'
+import type { JobRecord } from '#model/job-record.ts'
+import type { MachineRecord } from '#model/machine-record.ts'
 import type { OutcomeRecord } from '#model/outcome-record.ts'
 import type { PartRecord, SetupRecord } from '#model/setup-record.ts'
 import type { PersonRecord, ShopRecord } from '#model/shop-record.ts'
+import type { StockRecord } from '#model/stock-record.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 
 /** The facts of one shop that a screen works from; everything else is derived by the engine. */
@@ -24,4 +27,7 @@ export type ShopSnapshot = {
   /** Those that are not finished. */
   readonly drafts: readonly DraftRecord[]
   readonly outcomes: readonly OutcomeRecord[]
+  readonly machines: readonly MachineRecord[]
+  readonly stock: readonly StockRecord[]
+  readonly jobs: readonly JobRecord[]
 }

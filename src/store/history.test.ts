@@ -49,7 +49,7 @@ test('the history of a bar tells changes, checks and events, and what became of 
 
 test('what was told about a setup is kept as it was, and is part of its history', async () => {
   await applyChanges(store, [firstChange('vise', 'v1', viseFields, byFrom('KM', 'a')), firstChange('setup', 's1', setupFields('v1'), byFrom('KM', 'b'))])
-  const told = { id: 't1', setupId: 's1', checkId: null, what: 'setup sheet' as const, data: { seatMm: 35, bars: ['left'] }, ...by, atIso: at('11') }
+  const told = { id: 't1', setupId: 's1', checkId: null, jobId: null, what: 'setup sheet' as const, data: { seatMm: 35, bars: ['left'] }, ...by, atIso: at('11') }
   await addTold(store, told)
   await addTold(store, told)
   expect(await toldOf(store, 'setupId', 's1')).toEqual([told])

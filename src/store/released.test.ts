@@ -12,7 +12,7 @@ import { historyOf } from '#store/history.ts'
 import { importUnder } from '#store/imports.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
 import { databaseFile, openStore } from '#store/open.ts'
-import { openDraftsOf, recordsOf } from '#store/records.ts'
+import { openDraftsOf, recordOf, recordsOf } from '#store/records.ts'
 import { toldOf } from '#store/told.ts'
 import { unservedOf } from '#store/unserved.ts'
 
@@ -78,6 +78,20 @@ test('devices of the fourth schema are still let in, and those revoked are not',
   expect(await deviceWith(store, hashOf('token-2'))).toBeNull()
   expect((await devicesOf(store)).map(({ revokedAtIso }) => revokedAtIso !== null)).toEqual([false, true])
   expect(await keptPassphrase(store)).toMatchObject({ cost: '32768,8,3' })
+  await store.close()
+})
+
+test('a job of the fifth schema comes back with its stock, its machines and what was read', async () => {
+  copyFileSync(join(fixtures, 'schema-5.sqlite'), join(folder, databaseFile))
+  const store = await openStore(folder)
+  expect(await recordsOf(store, 'machine')).toMatchObject([{ name: 'Bench mill', kind: 'mill', perHour: 30, spindle: { speedsRpm: [400, 800, 1600], powerKw: null } }])
+  expect(await recordsOf(store, 'stock')).toMatchObject([{ form: 'plate', lengthMm: 500, count: 2, price: 84.5, offcut: false }])
+  expect(await recordsOf(store, 'job')).toMatchObject([{
+    route: 'ground', form: { heights: '30', due: '2026-05-06' }, typed: { 'read after hardening/left/bow of the edges/0': '0,12' }, done: { saw: { hours: '1.5', person: 'KM' } },
+    bars: [{ id: 'left', heightMm: 30, matesId: 'mates-1' }, { id: 'right' }], state: 'open', draftId: null,
+  }])
+  expect(await recordOf(store, 'shop', 'shop')).toMatchObject({ making: { handPerHour: 40, hardening: { cost: 120, days: 7 } } })
+  expect(await toldOf(store, 'jobId', 'job-1')).toMatchObject([{ what: 'route sheet', data: { heading: 'Route' } }])
   await store.close()
 })
 

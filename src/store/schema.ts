@@ -21,11 +21,17 @@ export const columnsOf = {
     title: 'text', operation: 'text', viseId: 'text', partId: 'text', form: 'json', bars: 'json', stand: 'text',
     usedAtIso: 'text', retired: 'yes-no',
   },
-  shop: { name: 'text', units: 'json', paper: 'text', limitsUm: 'json', due: 'json', demo: 'yes-no' },
+  shop: { name: 'text', units: 'json', paper: 'text', limitsUm: 'json', due: 'json', making: 'json', demo: 'yes-no' },
   person: { initials: 'text', units: 'json' },
   instrument: { name: 'text', figures: 'json', dueOn: 'text', retired: 'yes-no', note: 'text' },
   draft: { form: 'json', typed: 'json', looks: 'json', state: 'text', checkId: 'text' },
   outcome: { setupId: 'text', foretold: 'json', text: 'json', measuredUm: 'json', retired: 'yes-no', note: 'text' },
+  machine: { name: 'text', kind: 'text', perHour: 'real', longestMm: 'real', kerfMm: 'real', sawnFaceMm: 'real', hardMilling: 'yes-no', spindle: 'json', retired: 'yes-no', note: 'text' },
+  stock: {
+    name: 'text', steel: 'text', condition: 'text', lengthMm: 'real', widthMm: 'real', thicknessMm: 'real', count: 'real', price: 'real', offcut: 'yes-no', form: 'text',
+    retired: 'yes-no', note: 'text',
+  },
+  job: { name: 'text', form: 'json', route: 'text', planned: 'json', bars: 'json', typed: 'json', done: 'json', tools: 'json', state: 'text', draftId: 'text', note: 'text' },
 } as const satisfies { readonly [Kind in RecordKind]: { readonly [Field in keyof FieldsOf[Kind]]: ColumnKind } }
 
 /** On every row: whose shop, and who brought it, on which device. Rows that are only ever added are their own change. */
@@ -47,7 +53,7 @@ type EventRow = Brought & { id: string; bar: string; kind: string; undoes: strin
 type UnservedRow = Brought & {
   id: string; question: string; day: string; viseId: string; form: string; lowMm: number; highMm: number; atIso: string
 }
-type ToldRow = Brought & { id: string; setupId: string | null; checkId: string | null; what: string; data: string; atIso: string }
+type ToldRow = Brought & { id: string; setupId: string | null; checkId: string | null; jobId: string | null; what: string; data: string; atIso: string }
 type EnrolledRow = Brought & { id: string; name: string; token: string; atIso: string; revokedAtIso: string | null }
 type InviteRow = Brought & { id: string; atIso: string; untilIso: string; usedBy: string | null }
 type OwnerRow = Brought & { salt: string; hash: string; cost: string; atIso: string }

@@ -8,7 +8,7 @@ import type { Tables } from '#store/schema.ts'
 /**
  * Keeps what was told to someone, as the data it was drawn from; sent again it changes nothing.
  *
- * @throws Refusal `unknown-record` for a setup nobody knows, `id-used-twice`
+ * @throws Refusal `unknown-record` for a setup or job nobody knows, `id-used-twice`
  */
 export async function addTold(store: Store, told: Told): Promise<void> {
   await inTransaction(store, async (tx) => {
@@ -19,17 +19,18 @@ export async function addTold(store: Store, told: Told): Promise<void> {
   })
 }
 
-/** What was told about one setup or check, oldest first. */
-export async function toldOf(store: Store, about: 'setupId' | 'checkId', id: string): Promise<Told[]> {
+/** What was told about one setup, check or job, oldest first. */
+export async function toldOf(store: Store, about: 'setupId' | 'checkId' | 'jobId', id: string): Promise<Told[]> {
   const rows = await store.db.selectFrom('told').selectAll()
     .where('shop', '=', store.shop).where(about, '=', id).orderBy('atIso').orderBy('id').execute()
   return rows.map(toldFrom)
 }
 
-async function mindSubject(store: Store, { setupId, checkId }: Told): Promise<void> {
+async function mindSubject(store: Store, { setupId, checkId, jobId }: Told): Promise<void> {
   if (setupId !== null) await recordOf(store, 'setup', setupId, 'setupId')
+  if (jobId !== null) await recordOf(store, 'job', jobId, 'jobId')
   if (checkId === null) {
-    if (setupId === null) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId or checkId' })
+    if (setupId === null && jobId === null) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId, checkId or jobId' })
     return
   }
   const check = await store.db.selectFrom('check').select('id').where('shop', '=', store.shop).where('id', '=', checkId).executeTakeFirst()

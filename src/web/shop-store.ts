@@ -86,7 +86,7 @@ function refreshSoon(): void {
   setTimeout(() => { soon = false; void refresh() }, refreshTypedMs)
 }
 
-const isTyped = ({ door, body }: Entry): boolean => door === 'deeds' && body.checks.length + body.events.length === 0 && body.changes.every(({ kind }) => kind === 'draft')
+const isTyped = ({ door, body }: Entry): boolean => door === 'deeds' && body.checks.length + body.events.length === 0 && body.changes.every(({ kind }) => kind === 'draft' || kind === 'job')
 
 function setTold(snapshot: ShopSnapshot): void {
   told = snapshot

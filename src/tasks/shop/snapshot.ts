@@ -20,5 +20,8 @@ export function snapshotOf(store: Store): Promise<ShopSnapshot> {
     instruments: await recordsOf(tx, 'instrument'),
     drafts: await openDraftsOf(tx),
     outcomes: await recordsOf(tx, 'outcome'),
+    machines: await recordsOf(tx, 'machine'),
+    stock: await recordsOf(tx, 'stock'),
+    jobs: (await recordsOf(tx, 'job')).filter(({ state }) => state !== 'dropped'),
   }))
 }

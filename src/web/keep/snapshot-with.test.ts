@@ -8,8 +8,8 @@ import { snapshotWith } from '#web/keep/snapshot-with.ts'
 const atIso = '2025-01-01T00:00:00Z'
 const units = { length: 'mm', decimalMark: '.', words: 'US' } as const
 const empty: ShopSnapshot = {
-  shop: { id: 'shop', saw: {}, name: '', units, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, demo: false },
-  people: [], vises: [], slots: [], mates: [], bars: [], checks: [], events: [], parts: [], setups: [], instruments: [], drafts: [], outcomes: [],
+  shop: { id: 'shop', saw: {}, name: '', units, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, making: null, demo: false },
+  people: [], vises: [], slots: [], mates: [], bars: [], checks: [], events: [], parts: [], setups: [], instruments: [], drafts: [], outcomes: [], machines: [], stock: [], jobs: [],
 }
 const change = (id: string, fields: Change['fields']): Change => ({ id, kind: 'slot', record: 's', person: 'A', device: 'd', atIso, fields })
 const deed = (...changes: Change[]): Entry => ({ door: 'deeds', body: { changes, checks: [], events: [] } })

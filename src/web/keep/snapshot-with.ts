@@ -6,7 +6,7 @@ type AnyRecord = { readonly id: string; readonly saw: Saw }
 
 const lists = {
   bar: 'bars', mates: 'mates', slot: 'slots', vise: 'vises', part: 'parts', setup: 'setups', person: 'people',
-  instrument: 'instruments', draft: 'drafts', outcome: 'outcomes',
+  instrument: 'instruments', draft: 'drafts', outcome: 'outcomes', machine: 'machines', stock: 'stock', job: 'jobs',
 } as const satisfies { readonly [kind in Exclude<RecordKind, 'shop'>]: keyof ShopSnapshot }
 
 /** The shop as it stands once an entry of this device is in it: what a screen shows without waiting for the server. */
@@ -29,7 +29,7 @@ function changed(snapshot: ShopSnapshot, change: Change): ShopSnapshot {
   const records: readonly AnyRecord[] = snapshot[list]
   const known = records.some((record) => record.id === change.record)
   // A key typed into a check that was finished elsewhere meanwhile: there is nothing here to show it in.
-  if (!known && change.kind === 'draft' && change.fields['form'] === undefined) return snapshot
+  if (!known && (change.kind === 'draft' || change.kind === 'job') && change.fields['form'] === undefined) return snapshot
   const next = known
     ? records.map((record) => (record.id === change.record ? edited(record, change) : record))
     : [...records, edited({ id: change.record, saw: {} }, change)]

@@ -14,8 +14,8 @@ export function inventedShop(pairs: readonly Pair[], jawMm = 45): ShopSnapshot {
   const barIds = (id: string, odd = false) => (odd ? [`${id}-1`] : [`${id}-1`, `${id}-2`])
   const all = named.flatMap((pair) => barIds(pair.id, pair.odd).map((bar) => ({ pair, bar })))
   return {
-    shop: { id: 'shop', saw: {}, name: 'Invented shop', units: { length: 'mm', decimalMark: '.', words: 'UK' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, demo: false },
-    people: [], parts: [], setups: [], instruments: [], drafts: [], outcomes: [], vises: [viseOf(jawMm)],
+    shop: { id: 'shop', saw: {}, name: 'Invented shop', units: { length: 'mm', decimalMark: '.', words: 'UK' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, making: null, demo: false },
+    people: [], parts: [], setups: [], instruments: [], drafts: [], outcomes: [], machines: [], stock: [], jobs: [], vises: [viseOf(jawMm)],
     mates: named.filter(({ odd }) => !odd).map(({ id, name }) => ({ id, saw: {}, name, note: '' })),
     slots: named.map(({ id, name }) => ({ id: `slot-${id}`, saw: {}, code: 'ABCDEFGH', name: `slot ${name}` })),
     bars: all.map(({ pair, bar }): BarRecord => ({

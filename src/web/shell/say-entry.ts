@@ -26,6 +26,9 @@ export function nameOfRecord(kind: string, id: string, shop: ShopSnapshot | null
     case 'person': return `person ${shop?.people.find((one) => one.id === id)?.initials ?? '?'}`
     case 'draft': return 'half-done check'
     case 'instrument': return `instrument ${shop?.instruments.find((one) => one.id === id)?.name ?? '?'}`
+    case 'machine': return `machine ${shop?.machines.find((one) => one.id === id)?.name ?? '?'}`
+    case 'stock': return `stock ${shop?.stock.find((one) => one.id === id)?.name ?? '?'}`
+    case 'job': return `job ${shop?.jobs.find((one) => one.id === id)?.name || '?'}`
     default: return kind
   }
 }

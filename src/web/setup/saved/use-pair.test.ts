@@ -9,8 +9,8 @@ const bar = (id: string, where: BarFields['where']): BarRecord => ({
   id, saw: {}, code: 'ABCDEFGH', name: id, thicknessMm: 6, thicknessStanding: 'marked', lengthMm: 100, matesId: null, slotId: null, where, note: '',
 })
 const shopWith = (bars: readonly BarRecord[], setups: readonly SetupRecord[] = []): ShopSnapshot => ({
-  shop: { id: 'shop', saw: {}, name: '', units: { length: 'mm', decimalMark: '.', words: 'US' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, demo: false },
-  people: [], vises: [], slots: [], mates: [], bars, checks: [], events: [], parts: [], setups, instruments: [], drafts: [], outcomes: [],
+  shop: { id: 'shop', saw: {}, name: '', units: { length: 'mm', decimalMark: '.', words: 'US' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, making: null, demo: false },
+  people: [], vises: [], slots: [], mates: [], bars, checks: [], events: [], parts: [], setups, instruments: [], drafts: [], outcomes: [], machines: [], stock: [], jobs: [],
 })
 const state: SetupState = { ...newState('mm', 'v1'), form: { ...newState('mm').form, height: '19', offTop: '6' }, title: ' Link plate ' }
 const asked = (part: { readonly state?: SetupState; readonly bars?: readonly string[] } = {}) => ({
