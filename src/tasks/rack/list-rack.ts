@@ -1,10 +1,9 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
 import type { Bar } from '#model/bar.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import { checksOf } from '#store/checks.ts'
-import { eventsOf } from '#store/events.ts'
-import { recordOf, recordsOf } from '#store/records.ts'
+import { recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
+import { rackFactsOf } from '#tasks/rack/rack-facts.ts'
 
 /** A bar of the rack with what a list says of it; `mates` and `slot` by their names. */
 export type RackLine = Pick<Bar, 'id' | 'heightMm' | 'standing' | 'thicknessMm' | 'thicknessStanding' | 'lengthMm' | 'trust'>
@@ -27,8 +26,7 @@ const alikeMm = 0.05
 /** The bars of the shop, lowest first (to a tenth, so that mates stand together), then thinnest, then by mates and name. */
 export async function listRack(store: Store, filter: RackFilter = {}): Promise<RackLine[]> {
   const lines = await atOneMoment(store, async (tx) => {
-    const records = await recordsOf(tx, 'bar')
-    const bars = barsFrom({ bars: records, checks: await checksOf(tx), events: await eventsOf(tx), shop: await recordOf(tx, 'shop', 'shop') }, { viseId: null })
+    const facts = await rackFactsOf(tx), records = facts.bars, bars = barsFrom(facts, { viseId: null })
     const recordAt = new Map(records.map((record) => [record.id, record]))
     const matesAt = namesOf(await recordsOf(tx, 'mates')), slotAt = namesOf(await recordsOf(tx, 'slot'))
     return bars.map((bar): RackLine => {

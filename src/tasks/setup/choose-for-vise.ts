@@ -12,11 +12,10 @@ import type { SetupForm } from '#model/setup-form.ts'
 import type { SetupAnswer, SetupQuestion } from '#model/setup.ts'
 import type { ShopRecord } from '#model/shop-record.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
-import { checksOf } from '#store/checks.ts'
-import { eventsOf } from '#store/events.ts'
-import { recordOf, recordsOf } from '#store/records.ts'
+import { recordOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 import { listRack, type RackLine } from '#tasks/rack/list-rack.ts'
+import { rackFactsOf } from '#tasks/rack/rack-facts.ts'
 
 /** What was asked, what the rack says to it, and the bars the answer names. `vise` null: its sizes came with the case. */
 export type SetupAtVise = {
@@ -57,8 +56,7 @@ export function chooseFromCase(store: Store, viseId: string | null, raw: { reado
 function chosenAt(store: Store, viseId: string | null, ask: (vise: ViseRecord | null, shop: ShopRecord) => SetupQuestion): Promise<SetupAtVise> {
   return atOneMoment(store, async (tx) => {
     const vise = viseId === null ? null : await recordOf(tx, 'vise', viseId, 'viseId')
-    const shop = await recordOf(tx, 'shop', 'shop'), question = ask(vise, shop)
-    const facts = { bars: await recordsOf(tx, 'bar'), checks: await checksOf(tx), events: await eventsOf(tx), shop }
+    const facts = await rackFactsOf(tx), question = ask(vise, facts.shop)
     const rack = indexRack(barsFrom(facts, { viseId })), answer = chooseBars(question, rack), aroundHoles = waysAroundHoles(question, answer.choices[0] ?? null, rack)
     const named = new Set([...answer.choices, ...answer.rejected, ...answer.offers ?? []].flatMap(({ bars }) => bars))
     return { vise, question, answer, aroundHoles, bars: (await listRack(tx, { gone: true })).filter((line) => named.has(line.id)) }

@@ -43,7 +43,8 @@ function refuseUnfit({ bars, cleanUpUm, stepUm, faces, stages, sparkOut }: Omit<
 }
 
 function sumOf({ bars, cleanUpUm, stepUm, faces, sparkOut }: RegrindQuestion, { newHeightMm, totalUm, passes, passesTotal }: Regrind): readonly Sum[] {
-  const readings = bars.flatMap(({ id, heightsMm, lowUm = 0 }) => heightsMm.map((mm) => ({ id, mm: mm + lowUm / 1000 })))
+  const allLower = bars.every(({ lowUm = 0 }) => lowUm > 0)
+  const readings = bars.flatMap(({ id, heightsMm, lowUm = 0 }) => heightsMm.map((mm) => ({ id, mm: mm + (allLower ? 0 : lowUm / 1000) })))
   const lowest = readings.reduce((low, one) => (one.mm < low.mm ? one : low)), highestMm = readings.reduce((most, { mm }) => Math.max(most, mm), -Infinity)
   const sources = ['REGRIND-RULES']
   return [

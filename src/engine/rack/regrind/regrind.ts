@@ -65,7 +65,8 @@ export function regrindOf({ bars, cleanUpUm, stepUm, faces, datumFace = null, st
     if (heightsMm.length === 0) throw new Refusal('too-few-readings', { field: `bars[${k}].heightsMm`, given: 0, needed: 1 })
   })
   const ends = bars.map(({ id, heightsMm, lowUm = 0 }) => ({ id, lowPm: Math.round(lowUm * pmPerUm), lowestPm: least(heightsMm), highestPm: most(heightsMm) }))
-  const lowestPm = Math.min(...ends.map((bar) => bar.lowestPm + bar.lowPm)), cleanUpPm = Math.round(cleanUpUm * pmPerUm)
+  // where all come out lower, lower than their own lowest is meant
+  const allLower = ends.every((bar) => bar.lowPm > 0), lowestPm = Math.min(...ends.map((bar) => bar.lowestPm + (allLower ? 0 : bar.lowPm))), cleanUpPm = Math.round(cleanUpUm * pmPerUm)
   const newPm = downTo(lowestPm - faces * cleanUpPm, stepUm === null ? 1 : Math.round(stepUm * pmPerUm))
   if (newPm <= Math.max(...ends.map((bar) => bar.lowPm))) throw new Refusal('nothing-left', { field: 'cleanUpUm', given: cleanUpUm, needed: { lessMm: lowestPm / pmPerMm / faces } })
   const totalPm = Math.max(...ends.map((bar) => bar.highestPm + bar.lowPm)) - newPm, newHeightMm = newPm / pmPerMm

@@ -1,0 +1,99 @@
+import { barsFrom } from '#engine/rack/bar-from.ts'
+import { type Coverage, coverageOf } from '#engine/rack/coverage/coverage.ts'
+import { type TriedSet, tryASet } from '#engine/rack/coverage/try-a-set.ts'
+import { type WorkLine, type WorkOfShop, workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
+import { type RegrindOfShop, regrindOfShop } from '#engine/rack/regrind/regrind-of-shop.ts'
+import { indexRack } from '#engine/setup/index-rack.ts'
+import type { Bar } from '#model/bar.ts'
+import { type LengthUnit, readNumber, readSizeMm } from '#model/length.ts'
+import type { Units } from '#model/shop-record.ts'
+import { recordsOf } from '#store/records.ts'
+import { atOneMoment, type Store } from '#store/store.ts'
+import { unservedOf } from '#store/unserved.ts'
+import { barNamed } from '#tasks/rack/bar-named.ts'
+import { rackFactsOf } from '#tasks/rack/rack-facts.ts'
+import { viseNamed } from '#tasks/setup/vise-named.ts'
+
+/** How to count, as typed. Left out: all vises, no stacks, not lying flat, steps of half a millimetre, thin enough for any part, three heights. */
+export type CountAsked = {
+  readonly vise?: string
+  readonly stacks?: boolean
+  readonly flat?: boolean
+  readonly step?: string
+  readonly thickness?: string
+  readonly most?: number
+  readonly unit?: LengthUnit
+}
+
+/** What is missing, each unserved line of work by its title. */
+export type Missing = Coverage & {
+  readonly work: { readonly setups: number; readonly unserved: number; readonly typical: number; readonly unread: number }
+  readonly vises: readonly (Coverage['vises'][number] & { readonly name: string })[]
+  readonly lines: readonly (WorkLine & { readonly title: string; readonly vise: string })[]
+}
+
+export type SetAsked = CountAsked & { readonly from: string; readonly to: string; readonly setStep: string; readonly setThickness: string; readonly setLength: string }
+
+/** What the shop's work asks for and its rack does not have. @throws Refusal as `viseNamed`, of what was typed, and as `coverageOf` */
+export function whatIsMissing(store: Store, asked: CountAsked = {}): Promise<Missing> {
+  return atOneMoment(store, async (tx) => {
+    const { work: { question, lines, unread }, bars, names } = await workOf(tx, asked), coverage = coverageOf(question, indexRack(bars))
+    const count = (from: WorkLine['from']) => lines.filter((line) => line.from === from).length
+    return {
+      ...coverage, work: { setups: count('setup'), unserved: count('unserved'), typical: count('typical'), unread },
+      vises: coverage.vises.map((vise) => ({ ...vise, name: names.vise(vise.id) })),
+      lines: lines.map((line, k) => ({ ...line, title: line.from === 'setup' ? names.setup(line.id) : '', vise: names.vise(question.setups[k]!.viseId ?? '') })),
+    }
+  })
+}
+
+/** A set before it is bought. @throws Refusal of what was typed, and as `tryASet` */
+export function trySetOfShop(store: Store, asked: SetAsked): Promise<TriedSet> {
+  return atOneMoment(store, async (tx) => {
+    const { work, bars, units } = await workOf(tx, asked), size = (text: string, field: string) => readSizeMm(text, asked.unit ?? units.length, field)
+    return tryASet(work.question, bars, {
+      fromMm: size(asked.from, 'from'), toMm: size(asked.to, 'to'), stepMm: size(asked.setStep, 'step'), thicknessMm: size(asked.setThickness, 'thickness'), lengthMm: size(asked.setLength, 'length'),
+    })
+  })
+}
+
+export type RegrindAsked = {
+  /** Ids or codes; one with `=15` behind it comes out 15 µm lower than the others. */
+  readonly bars: readonly string[]
+  readonly faces?: 1 | 2
+  readonly datumFace?: 'A' | 'B'
+  readonly cleanUpUm?: number
+  readonly stepUm?: number
+  readonly sparkOut?: number
+}
+
+/** µm, for a small toolroom grinder; common practice, no source. @source GRIND-RULES */
+const usualStages = [{ infeedUm: 10, takesUm: 0 }, { infeedUm: 2, takesUm: 20 }], usualCleanUpUm = 10, usualSparkOut = 3
+
+/** Worn bars to one new height, and what that will serve. @throws Refusal `bar-not-known`, `height-not-measured`, `not-a-number`, and as `regrindOf` */
+export function regrindBars(store: Store, asked: RegrindAsked): Promise<RegrindOfShop> {
+  return atOneMoment(store, async (tx) => {
+    const { work, bars } = await workOf(tx, {}), ids: string[] = [], lowUm: { [bar: string]: number } = {}
+    for (const text of asked.bars) {
+      const [name = '', low] = text.split('='), { id } = await barNamed(tx, name)
+      ids.push(id)
+      if (low !== undefined) lowUm[id] = readNumber(low, 'bars')
+    }
+    return regrindOfShop(ids, bars, work.question, {
+      faces: asked.faces ?? 1, datumFace: asked.datumFace ?? null, cleanUpUm: asked.cleanUpUm ?? usualCleanUpUm, stepUm: asked.stepUm ?? null, stages: usualStages, sparkOut: asked.sparkOut ?? usualSparkOut, lowUm,
+    })
+  })
+}
+
+type Worked = { readonly work: WorkOfShop; readonly bars: readonly Bar[]; readonly units: Units; readonly names: { readonly vise: (id: string) => string; readonly setup: (id: string) => string } }
+
+async function workOf(tx: Store, { vise, stacks = false, flat = false, step, thickness, most = 3, unit }: CountAsked): Promise<Worked> {
+  const facts = await rackFactsOf(tx), { units } = facts.shop, vises = await recordsOf(tx, 'vise'), mm = (text: string, field: string) => readSizeMm(text, unit ?? units.length, field)
+  const stepMm = step === undefined ? 0.5 : mm(step, 'step')
+  const work = workOfShop({ vises, setups: facts.setups, unserved: await unservedOf(tx), shop: facts.shop }, {
+    viseId: vise === undefined ? null : (await viseNamed(tx, vise)).id, stacks, flat,
+    next: { stepMm, lowestMm: stepMm, thicknessMm: thickness === undefined ? null : mm(thickness, 'thickness'), most },
+  })
+  const viseNames = new Map(vises.map(({ id, name }) => [id, name])), titles = new Map(facts.setups.map(({ id, title, operation }) => [id, [title, operation].filter((text) => text !== '').join(', ')]))
+  return { work, bars: barsFrom(facts, { viseId: null }), units, names: { vise: (id) => viseNames.get(id) ?? '', setup: (id) => titles.get(id) ?? '' } }
+}
