@@ -8,7 +8,7 @@ import { type Doors, openRoute } from '#server/open-route.ts'
 import { keepDeed } from '#store/deeds.ts'
 import type { Store } from '#store/store.ts'
 import { addTold } from '#store/told.ts'
-import { addUnserved } from '#store/unserved.ts'
+import { addUnserved, unservedOf } from '#store/unserved.ts'
 import { inTransaction } from '#store/store.ts'
 
 const aSide = z.object({ change: z.string(), value: z.json(), person: z.string() })
@@ -39,6 +39,7 @@ export function addWriteRoutes(doors: Doors, store: Store): void {
       for (const one of all) if (await addUnserved(tx, one)) added += 1
       return added
     }) }))
+  openRoute(doors, { method: 'get', path: '/api/unserved', summary: 'Every question that nothing in the rack served, oldest first.', answer: z.array(unservedSchema) }, async (c) => c.json(await unservedOf(store)))
   openRoute(doors, { method: 'post', path: '/api/told', summary: 'What was handed to someone on paper, as it was.', body: z.array(toldSchema).max(100), answer: z.object({ kept: z.number() }) },
     async (c, all) => {
       await inTransaction(store, async (tx) => { for (const one of all) await addTold(tx, one) })

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { Units } from '#model/shop-record.ts'
-import { findBars } from '#web/rack/find-bars.ts'
+import { groupFinder } from '#web/rack/find-bars.ts'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
 
 const mm: Units = { length: 'mm', decimalMark: ',', words: 'UK' }, inch: Units = { length: 'in', decimalMark: '.', words: 'US' }
@@ -20,7 +20,7 @@ const groups: readonly RackGroup[] = [
   { key: 'b', bars: [bar('b', 34.998, { slot: 'B4', pair: 'Pair C' }), bar('b2', 35.001, { slot: 'B4', pair: 'Pair C', name: 'left' })] },
   { key: 'c', bars: [bar('c', 30, { slot: 'B3', trust: 'drill bar', name: '😀 <script>' })] },
 ]
-const found = (typed: string, units = mm) => findBars(groups, typed, units).map(({ key }) => key).join('')
+const found = (typed: string, units = mm) => groupFinder(groups, units)(typed).map(({ key }) => key).join('')
 
 test('nothing typed leaves all', () => expect(found('  ')).toBe('abc'))
 test('a height is found by its beginning, and a measured one by its name', () => {

@@ -4,7 +4,7 @@ import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Link } from '#web/parts/link.tsx'
-import { findBars } from '#web/rack/find-bars.ts'
+import { groupFinder } from '#web/rack/find-bars.ts'
 import { pathOfLabel } from '#web/rack/path-of-label.ts'
 import { type RackBar, type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
 import { RackShelf } from '#web/rack/rack-shelf.tsx'
@@ -20,10 +20,10 @@ export function RackList({ groups, shop, chosen }: Props) {
   const [typed, setTyped] = useState(''), [retired, setRetired] = useState(false)
   const query = useDeferredValue(typed)
   const here = useMemo(() => groups.filter((group) => worstTrust(group) !== 'gone'), [groups]), gone = groups.length - here.length
-  const found = useMemo(() => findBars(retired ? groups : here, query, units), [groups, here, retired, query, units])
+  const find = useMemo(() => groupFinder(retired ? groups : here, units), [groups, here, retired, units]), found = useMemo(() => find(query), [find, query])
   const openFirst = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || event.nativeEvent.isComposing) return
-    const path = pathOfLabel(typed, shop) ?? onlyOne(findBars(here, typed, units))
+    const path = pathOfLabel(typed, shop) ?? onlyOne(find(typed))
     if (path === null) return
     setTyped('')
     go(path)

@@ -26,6 +26,9 @@ export function nameOfBar({ calledMm, record, mates }: RackBar, units: Units): s
   return `${height} ${record.name || mates?.name || ''}`.trim()
 }
 
+/** Some bars, each name once: `35 C 1 and 35 C 2`. */
+export const nameOfBars = (bars: readonly RackBar[], units: Units): string => listOf([...new Set(bars.map((bar) => nameOfBar(bar, units)))])
+
 /** Why a bar is to be looked at first, each reason in a few words. */
 const openWords: { readonly [reason in OpenReason]: string } = {
   'new here': 'new here', 'knocked': 'knocked', 'nicked': 'came back nicked', 'drilled': 'drilled, not stoned since', 'reground': 'reground', 'another shop': 'was at another shop',

@@ -8,10 +8,11 @@ import type { Ignored } from '#engine/read/read-case.ts'
 /** The calculation `coverage`: one raw case in, its answer out. @throws Refusal as `readCoverageCase`, then as `coverageOf` */
 export function answerCoverage(raw: unknown): Coverage & Ignored & { readonly findings: readonly Finding[]; readonly sum: readonly Sum[] } {
   const { question, bars, ignored } = readCoverageCase(raw), coverage = coverageOf(question, indexRack(bars))
-  return { ...coverage, findings: question.places ? [] : [{ code: 'places-not-looked-at', facts: {} }], ignored, sum: sumOf(coverage) }
+  return { ...coverage, findings: question.places ? [] : [{ code: 'places-not-looked-at', facts: {} }], ignored, sum: coverageSums(coverage) }
 }
 
-function sumOf({ setups, served, share, next }: Coverage): readonly Sum[] {
+/** How the shares of a coverage come about. */
+export function coverageSums({ setups, served, share, next }: Pick<Coverage, 'setups' | 'served' | 'share' | 'next'>): readonly Sum[] {
   const sources = ['SETUP-RULES']
   return [
     { formula: 'share-served', result: { name: 'share', value: share }, inputs: { served, setups }, sources },

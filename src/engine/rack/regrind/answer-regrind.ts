@@ -23,7 +23,7 @@ export function answerRegrind(raw: unknown): Regrind & Ignored & { readonly sum:
   }))
   refuseUnfit(value)
   const question: RegrindQuestion = { ...value, faces: value.faces === 2 ? 2 : 1 }, regrind = regrindOf(question)
-  return { ...regrind, ignored, sum: sumOf(question, regrind) }
+  return { ...regrind, ignored, sum: regrindSums(question, regrind) }
 }
 
 const readBar = (raw: RawObject): WornBar => ({ id: raw.text('id'), heightsMm: raw.numbers('heightsMm', undefined, mostStations), ...(raw.has('lowUm') ? { lowUm: raw.number('lowUm', longestUm) } : {}) })
@@ -42,7 +42,8 @@ function refuseUnfit({ bars, cleanUpUm, stepUm, faces, stages, sparkOut }: Omit<
   if (stages.length === 0) throw new Refusal('too-few-stages', { field: 'stages', given: 0, needed: 1 })
 }
 
-function sumOf({ bars, cleanUpUm, stepUm, faces, sparkOut }: RegrindQuestion, { newHeightMm, totalUm, passes, passesTotal }: Regrind): readonly Sum[] {
+/** How the new height, what comes off and the passes come about. */
+export function regrindSums({ bars, cleanUpUm, stepUm, faces, sparkOut }: RegrindQuestion, { newHeightMm, totalUm, passes, passesTotal }: Regrind): readonly Sum[] {
   const allLower = bars.every(({ lowUm = 0 }) => lowUm > 0)
   const readings = bars.flatMap(({ id, heightsMm, lowUm = 0 }) => heightsMm.map((mm) => ({ id, mm: mm + (allLower ? 0 : lowUm / 1000) })))
   const lowest = readings.reduce((low, one) => (one.mm < low.mm ? one : low)), highestMm = readings.reduce((most, { mm }) => Math.max(most, mm), -Infinity)

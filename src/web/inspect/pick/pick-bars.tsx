@@ -1,6 +1,6 @@
-import { useDeferredValue, useId, useState } from 'react'
+import { useDeferredValue, useId, useMemo, useState } from 'react'
 import { wordLength } from '#model/length.ts'
-import { findBars } from '#web/rack/find-bars.ts'
+import { groupFinder } from '#web/rack/find-bars.ts'
 import { type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
 import { trustWords } from '#web/rack/say-bar.ts'
 import { useUnits } from '#web/units.ts'
@@ -15,7 +15,7 @@ const mostRows = 60
 export function PickBars({ groups, chosen, onChange }: Props) {
   const units = useUnits(), id = useId()
   const [typed, setTyped] = useState(''), query = useDeferredValue(typed)
-  const found = findBars(groups.filter((group) => worstTrust(group) !== 'gone'), query, units)
+  const find = useMemo(() => groupFinder(groups.filter((group) => worstTrust(group) !== 'gone'), units), [groups, units]), found = find(query)
   const toggle = ({ bars }: RackGroup) => {
     const ids = bars.map(({ record }) => record.id), on = ids.every((bar) => chosen.includes(bar))
     onChange(on ? chosen.filter((bar) => !ids.includes(bar)) : [...chosen, ...ids.filter((bar) => !chosen.includes(bar))])

@@ -7,7 +7,7 @@ import { capital } from '#words/wording.ts'
 import { sign } from '#web/rack/out/sign.ts'
 import { TakeOut } from '#web/rack/out/take-out.tsx'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameOfBar, sayDay } from '#web/rack/say-bar.ts'
+import { nameOfBars, sayDay } from '#web/rack/say-bar.ts'
 import { sayWhere } from '#web/rack/say-where.ts'
 import { today } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
@@ -18,7 +18,7 @@ type Props = { readonly bars: readonly RackBar[]; readonly where: Away; readonly
 /** Back into the slot in one tap, which says how it came back. */
 export function BringBack({ bars, where, shop }: Props) {
   const units = useUnits()
-  const back = (how: CameBack, name: string) => sign(comeBack(bars.map(({ record }) => record), how), `${bars.map((bar) => nameOfBar(bar, units)).join(', ')}: ${name}.`)
+  const back = (how: CameBack, name: string) => sign(comeBack(bars.map(({ record }) => record), how), `${nameOfBars(bars, units)}: ${name}.`)
   return (
     <>
       <h2 className="name-text">{capital(sayWhere(where, shop))}</h2>

@@ -6,7 +6,7 @@ import { Link } from '#web/parts/link.tsx'
 import { backsFrom, sayAway } from '#web/rack/out/bring-back.tsx'
 import { sign } from '#web/rack/out/sign.ts'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
-import { nameOfBar, trustWords } from '#web/rack/say-bar.ts'
+import { nameOfBars, trustWords } from '#web/rack/say-bar.ts'
 import { sayWhere } from '#web/rack/say-where.ts'
 import { today } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
@@ -41,7 +41,7 @@ function OneHolder({ holding: { where, bars, overdue }, groups, shop }: Props & 
 function Held({ bars }: { readonly bars: readonly RackBar[] }) {
   const units = useUnits(), [first] = bars as readonly [RackBar], { where } = first.record
   if (where.at === 'slot') return null
-  const [{ how, name }] = backsFrom(where) as [ReturnType<typeof backsFrom>[number]], called = bars.map((bar) => nameOfBar(bar, units)).join(', ')
+  const [{ how, name }] = backsFrom(where) as [ReturnType<typeof backsFrom>[number]], called = nameOfBars(bars, units)
   const late = sayAway(where).endsWith('overdue')
   return (
     <li className="out-row">

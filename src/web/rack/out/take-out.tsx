@@ -11,7 +11,7 @@ import { type DueIn, dueDay, dueOptions } from '#web/rack/out/due-in.ts'
 import { knownHolders } from '#web/rack/out/holders.ts'
 import { sign } from '#web/rack/out/sign.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameOfBar } from '#web/rack/say-bar.ts'
+import { nameOfBars } from '#web/rack/say-bar.ts'
 import { useUnits } from '#web/units.ts'
 
 type Props = { readonly bars: readonly RackBar[]; readonly shop: ShopSnapshot }
@@ -24,7 +24,7 @@ export function TakeOut({ bars, shop }: Props) {
   const units = useUnits(), { person } = useDevice(), [dueIn, setDueIn] = useState<DueIn>('whenever')
   const holders = knownHolders(shop, person?.id ?? null)
   const take = (holder: Holder, name: string) => {
-    sign(signOut(bars.map(({ record }) => record), holder, { atIso: nowIso(), dueOn: dueDay(dueIn) }), `${bars.map((bar) => nameOfBar(bar, units)).join(', ')}: out, ${name}.`)
+    sign(signOut(bars.map(({ record }) => record), holder, { atIso: nowIso(), dueOn: dueDay(dueIn) }), `${nameOfBars(bars, units)}: out, ${name}.`)
   }
   const buttons = (some: typeof holders) => some.map(({ key, name, holder }) => <button key={key} type="button" className="action name-text" onClick={() => take(holder, name)}>{name}</button>)
   return (
@@ -32,8 +32,13 @@ export function TakeOut({ bars, shop }: Props) {
       <h2>Take {bars.length === 1 ? 'it' : 'them'} out to</h2>
       <div className="bar-actions">{buttons(holders.slice(0, inView))}</div>
       {holders.length > inView ? <details className="sum"><summary>{holders.length - inView} more</summary><div className="bar-actions">{buttons(holders.slice(inView))}</div></details> : null}
-      <SelectField label="due back" value={dueIn} onChange={(value) => setDueIn(value as DueIn)} options={dueOptions} />
-      <details className="sum"><summary>Someone or somewhere else</summary><Elsewhere onTake={take} /></details>
+      <details className="sum">
+        <summary>Due back, someone else</summary>
+        <div className="sign">
+          <SelectField label="due back" value={dueIn} onChange={(value) => setDueIn(value as DueIn)} options={dueOptions} />
+          <Elsewhere onTake={take} />
+        </div>
+      </details>
     </>
   )
 }

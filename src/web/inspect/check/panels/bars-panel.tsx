@@ -1,9 +1,9 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react'
-import { isCode } from '#model/code.ts'
+import { readLabel } from '#model/label-code.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
 import { changeForm } from '#web/inspect/draft/draft-edits.ts'
 import { stationsFor } from '#web/inspect/draft/new-draft.ts'
-import { findBars } from '#web/rack/find-bars.ts'
+import { groupFinder } from '#web/rack/find-bars.ts'
 import { type RackGroup, rackGroups, worstTrust } from '#web/rack/rack-bars.ts'
 import { nameOfBar, trustWords } from '#web/rack/say-bar.ts'
 
@@ -15,7 +15,7 @@ export function BarsPanel() {
   const { shop, draft: { id, form, typed }, nameOf, units } = useCheckDesk()
   const groups = useMemo(() => rackGroups(shop).filter((group) => worstTrust(group) !== 'gone'), [shop])
   const [sought, setSought] = useState(''), [said, setSaid] = useState<string | null>(null), field = useId()
-  const query = useDeferredValue(sought), found = findBars(groups, query, units)
+  const query = useDeferredValue(sought), find = useMemo(() => groupFinder(groups, units), [groups, units]), found = find(query)
   const chosen = new Set(form.bars.map(({ bar }) => bar))
   const put = (bars: readonly string[]) => {
     // As many stations as the bars ask for, until somebody has chosen otherwise or begun.
@@ -32,8 +32,8 @@ export function BarsPanel() {
     put(all ? [...chosen].filter((bar) => !ids.includes(bar)) : [...chosen, ...ids.filter((bar) => !chosen.has(bar))])
   }
   const enter = () => {
-    const code = sought.trim().toUpperCase(), bar = isCode(code) ? shop.bars.find((one) => one.code === code) : undefined
-    const first = bar ? null : findBars(groups, sought, units)[0]
+    const label = readLabel(sought), bar = label && label.kind !== 'slot' ? shop.bars.find((one) => one.code === label.code) : undefined
+    const first = bar ? null : find(sought)[0]
     if (bar) put([...new Set([...chosen, bar.id])])
     else if (first && sought.trim() !== '') put([...new Set([...chosen, ...idsOf(first)])])
     setSaid(bar || first ? null : `No bar fits “${sought}”.`)
