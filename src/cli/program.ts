@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander'
 import { addInspect } from '#cli/inspect-commands.ts'
 import type { Out } from '#cli/out.ts'
+import { addRackDeeds, type JsonOptions } from '#cli/rack-commands.ts'
 
 /**
  * The command and its words. Each action loads its own code when it is asked for, so that a calculation starts without
@@ -57,7 +58,7 @@ Examples:
 }
 
 function addRack(program: Command, out: Out): void {
-  const rack = program.command('rack').description('The bars of the shop: list, add, import, export.')
+  const rack = program.command('rack').description('The bars of the shop: find, sign out and back, what is missing, files.')
   rack.command('list').description('List bars, lowest first.')
     .option('--height <length>', 'only this height').option('--thickness <length>', 'only this thickness').option('--length <length>', 'only this length')
     .option('--find <text>', 'only bars whose name, code, slot or note holds this').option('--trust <trust>', 'only bars in this state')
@@ -69,12 +70,14 @@ function addRack(program: Command, out: Out): void {
     .addOption(unitOption()).addOption(dataOption())
     .addHelpText('after', '\nExamples:\n  twinrest rack add --height 35 --thickness 8 --length 150 --pair --slot B4\n  twinrest rack add --height "1 3/8 in" --thickness 1/4 --length 6 --unit in')
     .action(async (options: AddOptions) => { await (await import('#cli/commands/rack-add.ts')).rackAddCommand(options, out) })
-  rack.command('import').argument('<file>', 'CSV file; - for standard input').description('Read bars from a CSV file: all of it, or none and every line that is amiss.')
+  rack.command('import').argument('<file>', 'CSV file, or a whole rack as JSON; - for standard input').description('Read bars from a file: all of it, or none and every line that is amiss.')
     .option('--dry-run', 'say what would come in, and change nothing')
     .option('--id <id>', 'a name for this file: given again with it, nothing comes in twice').addOption(unitOption()).addOption(dataOption())
     .action(async (file: string, options: ImportOptions) => { await (await import('#cli/commands/rack-import.ts')).rackImportCommand(file, options, out) })
-  rack.command('export').argument('[file]', 'left out: standard output').description('Write all bars as CSV.').addOption(dataOption())
-    .action(async (file: string | undefined, options: DataOptions) => { await (await import('#cli/commands/rack-export.ts')).rackExportCommand(file, options, out) })
+  rack.command('export').argument('[file]', 'left out: standard output').description('Write all bars as CSV; with --json the whole rack, its history and checks, nothing lost.')
+    .option('--json', 'the whole rack as data').addOption(dataOption())
+    .action(async (file: string | undefined, options: JsonOptions) => { await (await import('#cli/commands/rack-export.ts')).rackExportCommand(file, options, out) })
+  addRackDeeds(rack, out)
 }
 
 function addCard(program: Command, out: Out): void {

@@ -10,8 +10,10 @@ import type { Doors } from '#server/open-route.ts'
 import { addAccessRoutes } from '#server/routes/access.ts'
 import { addCalcRoutes } from '#server/routes/calc.ts'
 import { addInspectRoutes } from '#server/routes/inspect.ts'
+import { addLiveRoutes } from '#server/routes/live.ts'
 import { addDescription } from '#server/routes/openapi.ts'
 import { addRackRoutes } from '#server/routes/rack.ts'
+import { addRackDeedRoutes } from '#server/routes/rack-deeds.ts'
 import { addSetupRoutes } from '#server/routes/setup.ts'
 import { addShopRoutes } from '#server/routes/shop.ts'
 import { addWriteRoutes } from '#server/routes/writes.ts'
@@ -19,20 +21,23 @@ import { staticFilesOf } from '#server/static-files.ts'
 import { answerTrouble, type Log } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
 import type { AskSlow } from '#tasks/make/slow-calculations.ts'
+import { newsOf } from '#tasks/shop/news.ts'
 
-/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. */
-export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow }
+/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. */
+export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal }
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
-export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits(), slowly }: AppOptions): Hono {
+export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal }: AppOptions): Hono {
   const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
   app.use('/api/*', async (c, next) => { await next(); c.header('cache-control', 'no-store') })
   app.use('/api/*', guard(reach))
   app.use('/api/*', admit(access))
   addAccessRoutes(doors, access)
   addShopRoutes(doors, store)
+  addLiveRoutes(doors, access, newsOf(store), ending)
   addWriteRoutes(doors, store)
   addRackRoutes(doors, store)
+  addRackDeedRoutes(doors, store)
   addSetupRoutes(doors, store)
   addInspectRoutes(doors, store)
   addCalcRoutes(doors, slowly)

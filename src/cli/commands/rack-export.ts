@@ -1,15 +1,16 @@
 import type { Out } from '#cli/out.ts'
-import type { DataOptions } from '#cli/program.ts'
+import type { JsonOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { writeText } from '#cli/write-text.ts'
 import { exportRack } from '#tasks/rack/export-rack.ts'
+import { exportRackFile } from '#tasks/rack/rack-file.ts'
 
-export async function rackExportCommand(file: string | undefined, { data }: DataOptions, out: Out): Promise<void> {
+export async function rackExportCommand(file: string | undefined, { data, json }: JsonOptions, out: Out): Promise<void> {
   await withShop(data, async (store) => {
-    const csv = await exportRack(store)
-    if (file === undefined || file === '-') out.answer(csv)
+    const text = json ? `${JSON.stringify(await exportRackFile(store))}\n` : await exportRack(store)
+    if (file === undefined || file === '-') out.answer(text)
     else {
-      await writeText(file, csv)
+      await writeText(file, text)
       out.say(`Written to ${file}.\n`)
     }
   })

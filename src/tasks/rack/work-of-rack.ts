@@ -26,7 +26,7 @@ export type CountAsked = {
 }
 
 /** What is missing, each unserved line of work by its title. */
-export type Missing = Coverage & {
+export type Missing = Omit<Coverage, 'vises'> & {
   readonly work: { readonly setups: number; readonly unserved: number; readonly typical: number; readonly unread: number }
   readonly vises: readonly (Coverage['vises'][number] & { readonly name: string })[]
   readonly lines: readonly (WorkLine & { readonly title: string; readonly vise: string })[]

@@ -1,0 +1,56 @@
+import { type Command, Option } from 'commander'
+import type { Out } from '#cli/out.ts'
+import type { DataOptions } from '#cli/program.ts'
+
+const dataOption = () => new Option('--data <folder>', 'folder of the shop\'s database')
+const unitOption = () => new Option('--unit <unit>', 'unit of numbers without one; left out: the shop\'s').choices(['mm', 'in'])
+
+/** What keeps the rack honest, under `twinrest rack`. */
+export function addRackDeeds(rack: Command, out: Out): void {
+  rack.command('find').argument('<text...>', 'as hands type it: 30-32 t8, 35, A3, look first, the text of a label').description('Find bars.')
+    .option('--json', 'as data').addOption(dataOption())
+    .action(async (text: readonly string[], options: JsonOptions) => { await (await import('#cli/commands/rack-find.ts')).rackFindCommand(text.join(' '), options, out) })
+  rack.command('out').argument('[bars...]', 'codes on their labels; left out: who has what now').description('Sign bars out, to one of these; or say who has what.')
+    .option('--vise <vise>', 'one of the shop').option('--person <initials>').option('--machine <name>').option('--other-shop <name>').option('--due <day>', 'back by then, such as 2026-03-31')
+    .option('--by <initials>', 'who signs').option('--json', 'as data').addOption(dataOption())
+    .addHelpText('after', '\nExamples:\n  twinrest rack out ABCD2345 EFGH2345 --person JO --due 2026-03-31\n  twinrest rack out')
+    .action(async (bars: readonly string[], options: OutOptions) => { await (await import('#cli/commands/rack-out.ts')).rackOutCommand(bars, options, out) })
+  rack.command('back').argument('<bars...>', 'codes on their labels').description('Take bars back into their slots.')
+    .addOption(new Option('--how <how>', 'as they came back').choices(['fine', 'nicked', 'drilled', 'not looked at']).default('not looked at'))
+    .option('--by <initials>', 'who takes them').option('--json', 'as data').addOption(dataOption())
+    .action(async (bars: readonly string[], options: BackOptions) => { await (await import('#cli/commands/rack-out.ts')).rackBackCommand(bars, options, out) })
+  rack.command('life').argument('<bar>', 'the code on its label').description('The life of a bar, line by line.')
+    .option('--mates', 'with its mates').option('--json', 'as data').addOption(dataOption())
+    .action(async (bar: string, options: LifeOptions) => { await (await import('#cli/commands/rack-life.ts')).rackLifeCommand(bar, options, out) })
+  rack.command('missing').description('What the work asks for and the rack does not have: share served, where the gaps lie, which heights to own next.')
+    .option('--vise <vise>', 'one of the shop; left out: all').option('--stacks', 'count two pairs on each other').option('--flat', 'count bars lying flat')
+    .option('--step <length>', 'steps of heights to own').option('--thickness <length>', 'of new bars; left out: thin enough for any part').addOption(unitOption()).option('--json', 'as data').addOption(dataOption())
+    .action(async (options: MissingOptions) => { await (await import('#cli/commands/rack-missing.ts')).rackMissingCommand(options, out) })
+  rack.command('try').argument('<from>').argument('<to>').argument('<step>').argument('<thickness>').argument('<length>').description('Try a set before buying it: what it would serve, which bars stand too high or are too long for the jaws.')
+    .option('--vise <vise>').option('--stacks', 'count two pairs on each other').option('--flat', 'count bars lying flat').addOption(unitOption()).option('--json', 'as data').addOption(dataOption())
+    .addHelpText('after', '\nExample:\n  twinrest rack try 10 50 5 8 150')
+    .action(async (from: string, to: string, setStep: string, setThickness: string, setLength: string, options: MissingOptions) => {
+      await (await import('#cli/commands/rack-missing.ts')).rackTryCommand({ from, to, setStep, setThickness, setLength }, options, out)
+    })
+  rack.command('regrind').argument('<bars...>', 'codes; CODE=15 comes out 15 µm lower than the others').description('Worn bars to one new height: what comes off, in how many passes, what it will serve.')
+    .option('--both-faces', 'left out: one face').addOption(new Option('--datum <face>', 'with one face: the face taken as true').choices(['A', 'B']))
+    .option('--clean-up <µm>', 'off each face at its lowest place; left out: 10').option('--json', 'as data').addOption(dataOption())
+    .action(async (bars: readonly string[], options: RegrindOptions) => { await (await import('#cli/commands/rack-regrind.ts')).rackRegrindCommand(bars, options, out) })
+  rack.command('labels').argument('[bars...]', 'codes; left out: every bar').description('Strips with a code for bars and slots, on sheets to print.')
+    .requiredOption('--svg <file>', 'the first sheet; others are numbered').option('--slots', 'with the slots')
+    .addOption(new Option('--paper <paper>', 'left out: the shop\'s').choices(['A4', 'Letter'])).addOption(dataOption())
+    .action(async (bars: readonly string[], options: LabelOptions) => { await (await import('#cli/commands/rack-labels.ts')).rackLabelsCommand(bars, options, out) })
+  rack.command('history').argument('[file]', 'left out: standard output').description('Write what happened to all bars as CSV; with --in take such a file in.')
+    .option('--in', 'take the file in').option('--dry-run', 'say what would come in, and change nothing').addOption(dataOption())
+    .action(async (file: string | undefined, options: HistoryOptions) => { await (await import('#cli/commands/rack-history.ts')).rackHistoryCommand(file, options, out) })
+}
+
+type JsonOption = { readonly json?: true }
+export type JsonOptions = DataOptions & JsonOption
+export type OutOptions = JsonOptions & { readonly vise?: string; readonly person?: string; readonly machine?: string; readonly otherShop?: string; readonly due?: string; readonly by?: string }
+export type BackOptions = JsonOptions & { readonly how: 'fine' | 'nicked' | 'drilled' | 'not looked at'; readonly by?: string }
+export type LifeOptions = JsonOptions & { readonly mates?: true }
+export type MissingOptions = JsonOptions & { readonly vise?: string; readonly stacks?: true; readonly flat?: true; readonly step?: string; readonly thickness?: string; readonly unit?: 'mm' | 'in' }
+export type RegrindOptions = JsonOptions & { readonly bothFaces?: true; readonly datum?: 'A' | 'B'; readonly cleanUp?: string }
+export type LabelOptions = DataOptions & { readonly svg: string; readonly slots?: true; readonly paper?: 'A4' | 'Letter' }
+export type HistoryOptions = DataOptions & { readonly in?: true; readonly dryRun?: true }
