@@ -4,6 +4,10 @@ export type Rect = { readonly x0Mm: number; readonly x1Mm: number; readonly y0Mm
 export const shapes = ['block', 'round'] as const
 export type Shape = (typeof shapes)[number]
 
+export const sides = ['machined', 'sawn', 'cast', 'round', 'unknown'] as const
+/** The side of the part at the fixed jaw: only a machined one is squared by it. */
+export type Side = (typeof sides)[number]
+
 /**
  * The workpiece as it sits. A round part lies along the jaws: between jaws = height = its diameter.
  *

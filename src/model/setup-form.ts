@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { tools } from '#model/cut.ts'
-import { shapes } from '#model/part.ts'
+import { shapes, sides } from '#model/part.ts'
 import { uses } from '#model/wishes.ts'
 
 const typed = z.string().max(40)
@@ -53,6 +53,8 @@ export const setupFormSchema = z.strictObject({
   cuts: z.array(cutFormSchema).max(200),
   hollows: z.array(rectForm).max(50),
   use: z.enum(uses),
+  /** The side of the part at the fixed jaw; left out, as earlier programs do: unknown. */
+  side: z.enum(sides).exactOptional(),
   /** Empty: the shop's default; `auto` for the grip is the default. */
   wishes: z.strictObject({ grip: typed, air: typed, holeAir: typed, bedAir: typed, gap: typed, tolerance: typed }),
 })

@@ -16,6 +16,7 @@ import { makingStepWords } from '#words/findings/making-steps.ts'
 import { openWords } from '#words/findings/open.ts'
 import { otherWayWords } from '#words/findings/other-ways.ts'
 import { paperWords } from '#words/findings/paper.ts'
+import { predictionWords } from '#words/findings/prediction.ts'
 import { rackWords } from '#words/findings/rack.ts'
 import { rackFileWords } from '#words/findings/rack-file.ts'
 import { rejectionWords } from '#words/findings/rejection.ts'
@@ -27,7 +28,7 @@ import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 export const findingWords: { readonly [code: string]: Say } = {
   ...becauseWords, ...choiceWords, ...openWords, ...otherWayWords, ...rejectionWords, ...rackFileWords, ...inspectWords,
   ...paperWords, ...tableWords, ...guiltyWords, ...blockWords, ...rackWords, ...lifeWords, ...straightenWords, ...heatWords, ...cuttingWords, ...grindWords, ...seatWords,
-  ...makingRouteWords, ...makingStepWords, ...makingSizeWords, ...cutListWords,
+  ...makingRouteWords, ...makingStepWords, ...makingSizeWords, ...cutListWords, ...predictionWords,
 }
 
 /** A finding, a *because*, another way or a reason why not, as a sentence. A code nobody has worded is named as it is. */

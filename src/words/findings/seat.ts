@@ -8,7 +8,8 @@ export const seatWords: { readonly [code: string]: Say } = {
   'on-edge': () => 'The part is pressed straight over the edge of what carries it: a hair further out and it tips.',
   'seat-rocks': (facts, w) => `The part rocks: by ${w.micrometres(facts.alongUm)} along and ${w.micrometres(facts.acrossUm)} across, as it is pressed. Turn or exchange the bars, or take a pair that matches better.`,
   'rocks-elsewhere': () => 'Pressed in another place it would lie another way: tap it down where it will be cut.',
-  'bar-loose': (facts, w) => `Bar ${order(facts.bar)} does not carry: ${w.micrometres(facts.gapUm)} is left over it at least. It pulls out and can walk into the cutter: hold it with a spring or take it out.`,
+  'bar-loose': (facts, w) => `${barText(facts.bar, w)} does not carry: ${w.micrometres(facts.gapUm)} is left over it at least. It pulls out and can walk into the cutter: hold it with a spring or take it out.`,
+  'one-often-loose': () => 'Why one: the fixed jaw squares the part, the higher bar carries it, and nothing brings it down on the lower one. It does not tip for that; the bar is only not held.',
   'corner-loose': (facts, w) => `Loose ${cornerText(facts.corner, w)}: ${w.micrometres(facts.gapUm)}.`,
   'tilt-within-tolerance': (facts, w) => `From corner to corner the part lies ${w.micrometres(facts.overallUm)} out of level, within the ${w.micrometres(facts.toleranceUm)} asked for, if the heights are right.`,
   'tilt-beyond-tolerance': (facts, w) => `From corner to corner the part lies ${w.micrometres(facts.overallUm)} out of level; ${w.micrometres(facts.toleranceUm)} was asked for.`,
@@ -16,7 +17,7 @@ export const seatWords: { readonly [code: string]: Say } = {
   'part-will-tilt': (facts, w) => `What is cut will come out ${w.micrometres(facts.medianUm)} out of parallel from corner to corner as likely as not, and in 95 of 100 cases at most ${w.micrometres(facts.q95Um)}.`,
   'tolerance-missed': (facts, w) => `${w.micrometres(facts.toleranceUm)} is kept in about ${percent(facts.chance)} of 100 cases, fewer than 95.`,
   'load-over-line': () => 'The part is pressed straight over a line between two places that carry: it rocks there, and both ways of lying are counted alike.',
-  'measure-first': (facts, w) => `What pays most to measure better: ${contributorText(facts)}. It would take ${w.micrometres(facts.gainUm)} off.`,
+  'measure-first': (facts, w) => `What pays most to measure better: ${contributorText(facts, w)}. It would take ${w.micrometres(facts.gainUm)} off.`,
   'rocks-under-force': (facts, w) => `Even under this force the part rocks: by ${w.micrometres(facts.alongUm)} along and ${w.micrometres(facts.acrossUm)} across.`,
   'gap-closed-by-force': (facts, w) => `At most ${whole(facts.forceN)} N down would close ${w.micrometres(facts.gapUm)}. A gap closed by force opens when the jaw does, and the wedge is then in the work: clean, stone, exchange; do not hit harder.`,
   'no-force-closes': (facts, w) => `No force closes ${w.micrometres(facts.gapUm)} here: pressing in this place lifts the other side. Clean, stone, exchange; do not hit harder.`,
@@ -49,10 +50,14 @@ function limitText(term: unknown): string {
   return said.charAt(0).toLowerCase() + said.slice(1)
 }
 
-function contributorText(facts: Facts): string {
-  if (facts.of === 'bar') return `bar ${order(facts.bar)}`
-  return facts.of === 'bed' ? 'the bed' : limitText(facts.of)
+/** Whose uncertainty it is, inside a sentence. */
+export function contributorText(facts: Facts, w: Wording): string {
+  if (facts.of === 'bar') return typeof facts.bar === 'string' ? w.bars(facts.bar) : `bar ${order(facts.bar)}`
+  return facts.of === 'bed' ? 'the bed' : facts.of === 'shop' ? 'the shop\'s own scatter' : limitText(facts.of)
 }
+
+/** A bar by its name, or by its place in the list where it has none. */
+const barText = (bar: Facts[string] | undefined, w: Wording): string => (typeof bar === 'string' ? w.bars(bar) : `Bar ${order(bar)}`)
 
 function cornerText(corner: unknown, w: Wording): string {
   const [jaw, end] = String(corner).split('-')

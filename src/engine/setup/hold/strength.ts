@@ -1,3 +1,6 @@
+/** Elastic modulus of hardened steel. @source STRENGTH */
+export const steelMPa = 210_000
+
 /** µm a block gets shorter, N/µm it takes, and the stress in it. E in MPa. @source STRENGTH */
 export function compressionOf(block: { readonly thicknessMm: number; readonly lengthMm: number; readonly heightMm: number; readonly forceN: number; readonly eMPa: number }) {
   const areaMm2 = block.thicknessMm * block.lengthMm, stiffnessNPerUm = (block.eMPa * areaMm2) / block.heightMm / 1000

@@ -4,10 +4,9 @@ import { longestMm, type RawObject } from '#engine/read/raw-object.ts'
 import { readCase, type Ignored } from '#engine/read/read-case.ts'
 import { longestUm, mostPoints, readSeatPart, refuseNotPositive, refusePart, refuseSeat } from '#engine/setup/seat/read-part.ts'
 import { readSupport, refuseSupport } from '#engine/setup/seat/read-support.ts'
-import { gapsOf } from '#engine/setup/seat/plane.ts'
-import { seatOf } from '#engine/setup/seat/seat.ts'
 import { heldBy, slopeFrom, type Support } from '#engine/setup/seat/support.ts'
-import { type Closing, closingOf } from '#engine/setup/seat-elastic/closing.ts'
+import { type Closing, closingOf, gapToClose } from '#engine/setup/seat-elastic/closing.ts'
+import { steelMPa } from '#engine/setup/hold/strength.ts'
 import { type Elastic, elasticOf } from '#engine/setup/seat-elastic/elastic.ts'
 import type { ElasticQuestion } from '#engine/setup/seat-elastic/springs.ts'
 import { springsOn, type Stiffness } from '#engine/setup/seat-elastic/stations.ts'
@@ -16,8 +15,6 @@ type Told = Elastic & { readonly closing: Closing | null; readonly findings: rea
 /** `ifHeld`: the answer if the fixed jaw squares the part, beside that of a free one, where nobody knows which. */
 export type ElasticAnswer = Told & Ignored & { readonly ifHeld?: Told }
 
-/** Hardened steel. @source STRENGTH */
-const steelMPa = 210_000
 const mostForceN = 1e9, mostMPa = 1e7, mostNPerUm = 1e12
 
 type Case = { readonly bare: ElasticQuestion; readonly on: null } | { readonly bare: null; readonly on: Support; readonly forceN: number; readonly stiffness: Stiffness }
@@ -66,13 +63,6 @@ function readElastic(raw: RawObject): Case {
 function told(question: ElasticQuestion): Told {
   const elastic = elasticOf(question), gapUm = gapToClose(question), closing = gapUm > 0 ? closingOf(question, gapUm) : null
   return { ...elastic, closing, findings: findingsOf(elastic, closing, question), sum: sumOf(elastic, closing, question) }
-}
-
-/** The largest gap over any point as the part lies by itself, in any of the ways it may lie. */
-function gapToClose({ part, springs, jawSlopeUmPerMm }: ElasticQuestion): number {
-  const seat = seatOf({ part, points: springs, jawSlopeUmPerMm })
-  if (seat.status === 'tips' || seat.status === 'collinear' || seat.status === 'on-edge') return 0
-  return Math.max(...(seat.status === 'seated' ? [seat] : seat.facetsAtLoad).flatMap(({ plane }) => gapsOf(plane, springs)))
 }
 
 /** Wherever a force is named that closes a gap, what it is worth is said with it. */

@@ -1,6 +1,6 @@
 import type { Finding } from '#model/finding.ts'
 import type { SupportPoint } from '#engine/setup/seat/plane.ts'
-import type { Seat, SeatPart } from '#engine/setup/seat/seat.ts'
+import type { Seat, SeatPart, SeatQuestion } from '#engine/setup/seat/seat.ts'
 
 /** A bar that does not carry: the least and the largest gap over it. */
 export type LooseBar = { readonly bar: number; readonly leastGapUm: number; readonly mostGapUm: number }
@@ -22,15 +22,20 @@ export function looseOf(points: readonly SupportPoint[], gapsUm: readonly number
   return { bars: bars.filter(({ leastGapUm }) => leastGapUm > 0), corners: nearest.map((one) => ({ ...one, gapUm: gapsUm[one.point]! })).filter(({ gapUm }) => gapUm > 0) }
 }
 
-/** What the seat comes to, for a person. */
-export function seatFindings(seat: Seat, loose: Loose, part: SeatPart, toleranceUm: number | null): readonly Finding[] {
+/**
+ * What the seat comes to, for a person: which bar is loose and by how much, why one often is, and whether it matters.
+ *
+ * @param ids  of the bars; null: they are named by their place in the list
+ */
+export function seatFindings(seat: Seat, loose: Loose, { part, jawSlopeUmPerMm }: SeatQuestion, ids: readonly string[] | null, toleranceUm: number | null): readonly Finding[] {
   if (seat.status === 'collinear') return [{ code: 'seat-collinear', facts: {} }]
   if (seat.status === 'tips') return [{ code: 'seat-tips', facts: { xMm: part.loadMm[0], yMm: part.loadMm[1] } }]
   if (seat.status === 'on-edge') return [{ code: 'on-edge', facts: {} }]
   if (seat.status === 'tie') return [{ code: 'seat-rocks', facts: { alongUm: seat.rockAlongUm, acrossUm: seat.rockAcrossUm } }]
   const overallUm = Math.abs(seat.tiltAlongUm) + Math.abs(seat.tiltAcrossUm)
   return [
-    ...loose.bars.map(({ bar, leastGapUm }) => ({ code: 'bar-loose', facts: { bar, gapUm: leastGapUm } })),
+    ...loose.bars.map(({ bar, leastGapUm }) => ({ code: 'bar-loose', facts: { bar: ids?.[bar] ?? bar, gapUm: leastGapUm } })),
+    ...(loose.bars.length > 0 && jawSlopeUmPerMm !== null ? [{ code: 'one-often-loose', facts: {} }] : []),
     ...loose.corners.map(({ corner, gapUm }) => ({ code: 'corner-loose', facts: { corner, gapUm } })),
     ...(seat.facetCount > 1 ? [{ code: 'rocks-elsewhere', facts: { ways: seat.facetCount } }] : []),
     ...(toleranceUm === null ? [] : [{ code: overallUm > toleranceUm ? 'tilt-beyond-tolerance' : 'tilt-within-tolerance', facts: { overallUm, toleranceUm } }]),

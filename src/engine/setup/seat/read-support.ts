@@ -1,5 +1,6 @@
 import { longestUm, mostPoints, readSeatPart, refuseNegative, refuseNotPositive, refusePart } from '#engine/setup/seat/read-part.ts'
-import { type BarUnder, type Figure, sides, type Support } from '#engine/setup/seat/support.ts'
+import type { BarUnder, Figure, Support } from '#engine/setup/seat/support.ts'
+import { sides } from '#model/part.ts'
 import { Refusal } from '#model/refusal.ts'
 import { longestMm, type RawObject } from '#engine/read/raw-object.ts'
 

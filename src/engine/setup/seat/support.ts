@@ -2,10 +2,7 @@ import type { SeatPart } from '#engine/setup/seat/seat.ts'
 import type { SupportPoint } from '#engine/setup/seat/plane.ts'
 import { leastSquares } from '#engine/numeric/least-squares.ts'
 import type { HeightDeparture } from '#model/bar.ts'
-
-export const sides = ['machined', 'sawn', 'cast', 'round', 'unknown'] as const
-/** The side of the part at the fixed jaw. */
-export type Side = (typeof sides)[number]
+import type { Side } from '#model/part.ts'
 
 /** A bar as it stands under the part; its place is the corner with the smallest x and y. */
 export type BarUnder = {

@@ -8,8 +8,8 @@ import { slopesOf } from '#engine/setup/tilt/trials.ts'
 /** How an error may fall: not at all, normally with a standard deviation, or anywhere within ± half. In the unit of what it is the error of. */
 export type Spread = { readonly dist: 'none' } | { readonly dist: 'normal'; readonly sd: number } | { readonly dist: 'rect'; readonly half: number }
 
-export const contributors = ['bar', 'jaw-slope', 'bed', 'jaw-lift'] as const
-/** Whose uncertainty it is; `bar` counts the bars from 0. */
+export const contributors = ['bar', 'jaw-slope', 'bed', 'jaw-lift', 'shop'] as const
+/** Whose uncertainty it is; `bar` counts the bars from 0. `shop`: what its parts came out as beyond everything foretold. */
 export type Contributor = { readonly of: (typeof contributors)[number]; readonly bar: number | null }
 
 /**
