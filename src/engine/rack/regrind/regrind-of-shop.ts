@@ -1,8 +1,10 @@
 import type { Bar } from '#model/bar.ts'
 import { Refusal } from '#model/refusal.ts'
+import type { Sum } from '#model/sum.ts'
 import { coverageOf, type Share } from '#engine/rack/coverage/coverage.ts'
 import type { CoverageQuestion } from '#engine/rack/coverage/coverage-question.ts'
 import { wantsOf } from '#engine/rack/coverage/wants.ts'
+import { regrindSums } from '#engine/rack/regrind/answer-regrind.ts'
 import { type Regrind, regrindOf, type RegrindQuestion, type WornBar } from '#engine/rack/regrind/regrind.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
@@ -12,6 +14,7 @@ export type RegrindWish = Omit<RegrindQuestion, 'bars' | 'windowsMm'> & { readon
 
 export type RegrindOfShop = {
   readonly regrind: Regrind
+  readonly sum: readonly Sum[]
   /** Setups of the shop whose heights that work hold the new height of some of the bars. */
   readonly fits: number
   /** What the rack serves with the bars as they are, and with them ground, measured and trusted. */
@@ -27,7 +30,8 @@ export type RegrindOfShop = {
  */
 export function regrindOfShop(ids: readonly string[], rack: readonly Bar[], work: CoverageQuestion, wish: RegrindWish): RegrindOfShop {
   const byId = new Map(rack.map((bar) => [bar.id, bar]))
-  const regrind = regrindOf({ ...wish, windowsMm: null, bars: ids.map((id, k) => wornFrom(byId.get(id), id, k, wish.lowUm[id] ?? 0)) })
+  const { lowUm, ...how } = wish, question: RegrindQuestion = { ...how, windowsMm: null, bars: ids.map((id, k) => wornFrom(byId.get(id), id, k, lowUm[id] ?? 0)) }
+  const regrind = regrindOf(question)
   const heights = new Map(regrind.bars.map(({ id, newHeightMm = regrind.newHeightMm }) => [id, newHeightMm]))
   const ground = rack.map((bar): Bar => {
     const heightMm = heights.get(bar.id)
@@ -35,7 +39,7 @@ export function regrindOfShop(ids: readonly string[], rack: readonly Bar[], work
   })
   const none = { ...work, next: { ...work.next, most: 0 } }, share = ({ setups, served, share: of }: Share): Share => ({ setups, served, share: of })
   return {
-    regrind, now: share(coverageOf(none, indexRack(rack))), after: share(coverageOf(none, indexRack(ground))),
+    regrind, sum: regrindSums(question, regrind), now: share(coverageOf(none, indexRack(rack))), after: share(coverageOf(none, indexRack(ground))),
     fits: work.setups.reduce((sum, setup, k) => sum + (wantsOf(work, setup, k).some((want) => typeof want !== 'string' && [...heights.values()].some((mm) => mm >= want.lowMm - touchMm && mm <= want.highMm + touchMm)) ? setup.times : 0), 0),
   }
 }
