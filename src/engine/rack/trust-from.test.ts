@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { trustFrom } from '#engine/rack/trust-from.ts'
+import { type DatedOutcome, relianceFrom, trustFrom } from '#engine/rack/trust-from.ts'
 import { type BarEvent, type BarEventKind, barEventKinds } from '#model/bar-event.ts'
-import { trusts } from '#model/bar.ts'
+import { type Trust, trusts } from '#model/bar.ts'
 
 const event = (kind: BarEventKind, at: number, id = `e${at}`, undoes: string | null = null): BarEvent =>
   ({ id, bar: 'b', kind, undoes, note: '', person: 'KM', device: 'd', atIso: new Date(1741075200000 + at * 60_000).toISOString() })
@@ -51,4 +51,38 @@ test('the order in which events come does not matter, nor does a circle of undoi
     expect(trustFrom(shuffled)).toBe(trustFrom(all))
   }))
   expect(trusts).toContain(trustFrom([event('gone', 0), event('undone', 1, 'u', 'v'), event('undone', 2, 'v', 'u')]))
+})
+
+// What follows from the history alone; common practice, no source.
+test('signing out changes nothing but for another shop; coming back says what opens', () => {
+  const open = (...kinds: BarEventKind[]) => relianceFrom(['looked over' as const, ...kinds].map((kind, at) => event(kind, at))).open
+  expect(open('signed out', 'back')).toEqual([])
+  expect(open('signed out', 'back fine')).toEqual([])
+  expect(open('signed out', 'back not looked at')).toEqual(['not looked at'])
+  expect(open('signed out', 'back nicked')).toEqual(['nicked'])
+  expect(open('signed out', 'back drilled')).toEqual(['drilled'])
+  expect(open('signed out', 'back drilled', 'stoned')).toEqual([])
+  expect(open('to another shop', 'back fine')).toEqual(['another shop'])
+  expect(open('to another shop', 'knocked', 'looked over')).toEqual([])
+  expect(open('on the chuck', 'demagnetised', 're-marked')).toEqual([])
+})
+
+test('trust never rises without a check, a look, or the stone after drilling alone', () => {
+  const rank = (trust: Trust): number => (trust === 'trusted' ? 1 : 0), outcome = fc.constantFrom({ kind: 'plate check', uses: ['milling'], failed: false } as const, { kind: 'no proof', uses: [], failed: true } as const)
+  const kinds = barEventKinds.filter((kind) => kind !== 'undone')
+  fc.assert(fc.property(fc.array(fc.oneof(fc.constantFrom(...kinds), outcome), { maxLength: 14 }), (list) => {
+    const events: BarEvent[] = [], outcomes: DatedOutcome[] = []
+    let before = relianceFrom([], [])
+    list.forEach((one, at) => {
+      if (typeof one === 'string') events.push(event(one, at))
+      else outcomes.push({ ...one, id: `c${at}`, atIso: event('added', at).atIso })
+      const now = relianceFrom(events, outcomes)
+      if (rank(now.trust) > rank(before.trust)) {
+        const stoned = one === 'stoned' && before.open.every((reason) => reason === 'drilled')
+        expect(one === 'looked over' || stoned || (typeof one === 'object' && !one.failed), JSON.stringify([list.slice(0, at + 1), before])).toBe(true)
+      }
+      expect(now.open.length > 0).toBe(now.trust === 'look first')
+      before = now
+    })
+  }), { numRuns: 1000 })
 })
