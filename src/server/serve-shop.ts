@@ -36,7 +36,8 @@ export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Pro
   const log: Log = (line) => { process.stderr.write(line) }
   let shown = await shownCertificate(config, Date.now()), port = config.port
   const reach = reachOf(config, () => port, () => shown)
-  const app = createApp(store, { webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
+  const ending = new AbortController()
+  const app = createApp(store, { ending: ending.signal, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
   const whole = listenerOf(app.fetch), { front, show, closeIdle, closeAll } = shown === null
     ? onePort(whole, null)
     : onePort(onPlain(whole, listenerOf(createPlainApp(reach).fetch)), { listener: whole, shown })
@@ -50,7 +51,7 @@ export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Pro
   }
   return {
     url: `http://${loopback}:${port}`, addresses: reach.addresses(),
-    stop: async () => { clearInterval(looking); await stopped(front, closeIdle, closeAll) },
+    stop: async () => { clearInterval(looking); ending.abort(); await stopped(front, closeIdle, closeAll) },
   }
 }
 
@@ -90,8 +91,9 @@ function listening(server: HttpServer | Server, port: number, address: string | 
 
 function stopped(server: HttpServer | Server, closeIdle: () => void, closeAll: () => void): Promise<void> {
   return new Promise((done) => {
-    const patience = setTimeout(closeAll, patienceMs)
-    server.close(() => { clearTimeout(patience); done() })
+    // A connection falls idle when what is in flight on it has been answered.
+    const patience = setTimeout(closeAll, patienceMs), sweeping = setInterval(closeIdle, 100)
+    server.close(() => { clearTimeout(patience); clearInterval(sweeping); done() })
     closeIdle()
   })
 }

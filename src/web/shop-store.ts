@@ -1,11 +1,13 @@
 import { useSyncExternalStore } from 'react'
 import { Refusal } from '#model/refusal.ts'
+import { shopAfter, type ShopNews } from '#model/shop-news.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
-import { ask, askText, Away, Fault, jsonIn } from '#web/api.ts'
+import { ask, Away, Fault } from '#web/api.ts'
 import type { Entry, Sent } from '#web/keep/entry.ts'
 import { keepSnapshot, keptSnapshot, localBox } from '#web/keep/local-db.ts'
 import { type OutboxState, outboxOf } from '#web/keep/outbox.ts'
 import { snapshotWith } from '#web/keep/snapshot-with.ts'
+import { listenTo } from '#web/live.ts'
 
 /** The shop as this device knows it, with all that was done here already in it. */
 export type ShopState = {
@@ -19,7 +21,8 @@ const refreshMs = 15_000, refreshTypedMs = 3000
 const listeners = new Set<() => void>()
 const otherTabs = new BroadcastChannel('twinrest')
 
-/** What the shop last told, and what of ours it has taken since. */
+/** What the shop last told, at which revision; and the same with what of ours it has taken since. */
+let heard: { readonly shop: ShopSnapshot; readonly revision: string } | null = null
 let told: ShopSnapshot | null = null
 let server: ShopState['server'] = 'asking'
 
@@ -51,26 +54,27 @@ export async function openShop(): Promise<void> {
   if (told === null && kept !== null) { told = kept; show() }
   await outbox.open()
   await refresh()
-  const look = () => { if (document.visibilityState === 'visible') { outbox.nudge(); void refresh() } }
-  setInterval(look, refreshMs)
+  const look = () => { if (document.visibilityState === 'visible') { outbox.nudge(); void refresh() }; live.look() }
+  live.look()
+  // Whatever the stream brings is not asked for; without one this is how the shop is followed.
+  setInterval(() => { if (live.isOpen() && server === 'here') live.look(); else look() }, refreshMs)
   addEventListener('online', look)
   document.addEventListener('visibilitychange', look)
   otherTabs.addEventListener('message', () => void refresh())
 }
 
-let asked = 0, lastText = ''
-/** Asks the server for the shop. An answer that was overtaken by a later question is dropped; the same answer again changes nothing. */
+let asked = 0
+/** Asks the server what became of the shop. An answer that was overtaken by a later question is dropped; nothing new changes nothing. */
 export async function refresh(): Promise<void> {
   asked += 1
   const mine = asked
   try {
-    const text = await askText('/api/shop')
+    const news = await ask<ShopNews>(`/api/shop/since/${heard?.revision ?? 'none'}`)
     if (mine !== asked) return
-    if (text === lastText && server === 'here') return
-    const snapshot = jsonIn(text) as ShopSnapshot
+    if (news.revision === heard?.revision && server === 'here' && told === heard.shop) return
     server = 'here'
-    lastText = text
-    setTold(snapshot)
+    heard = { shop: heard === null || 'whole' in news ? wholeIn(news) : shopAfter(heard.shop, news), revision: news.revision }
+    setTold(heard.shop)
   } catch (error) {
     if (mine !== asked) return
     server = error instanceof Fault ? { fault: error.id } : cameOf(error) ?? 'away'
@@ -78,6 +82,10 @@ export async function refresh(): Promise<void> {
     if (!(error instanceof Fault || cameOf(error))) throw error
   }
 }
+
+const live = listenTo({ onRevision(revision) {
+  if (revision !== heard?.revision && !soon) void refresh()
+} })
 
 let soon = false
 function refreshSoon(): void {
@@ -87,6 +95,11 @@ function refreshSoon(): void {
 }
 
 const isTyped = ({ door, body }: Entry): boolean => door === 'deeds' && body.checks.length + body.events.length === 0 && body.changes.every(({ kind }) => kind === 'draft' || kind === 'job')
+
+function wholeIn(news: ShopNews): ShopSnapshot {
+  if ('whole' in news) return news.whole
+  throw new Away('an answer that is not ours')
+}
 
 function setTold(snapshot: ShopSnapshot): void {
   told = snapshot

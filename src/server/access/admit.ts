@@ -47,6 +47,12 @@ export async function mindOwner(c: Context): Promise<void> {
   if (!await c.get('caller').isOwner()) throw new Refusal('owner-needed')
 }
 
+/** Whether who asked is still let in: for what goes on long after it was asked. */
+export async function isStillIn(c: Context, { store }: Access): Promise<boolean> {
+  const { here, https } = c.get('caller')
+  return here || await deviceBringing(store, bringsDevice(c, https)) !== null
+}
+
 /** Under what name an unlocking stands: the device, or this machine. */
 export const unlockedName = ({ device }: Pick<Caller, 'device'>): string => device?.id ?? 'here'
 

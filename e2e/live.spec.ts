@@ -1,0 +1,48 @@
+import { expect, test } from './shop.ts'
+
+test('what is done on one device shows on the other within a second, and nobody asks without need', async ({ page, browser, shop }) => {
+  const other = await (await browser.newContext({ baseURL: shop.url })).newPage(), asked: string[] = []
+  await page.goto('/shop')
+  await other.goto('/shop')
+  for (const one of [page, other]) await expect(one.getByRole('button', { name: 'Saved in the shop' })).toBeVisible()
+  await other.waitForTimeout(500)
+  other.on('request', (request) => { if (new URL(request.url()).pathname.startsWith('/api/')) asked.push(request.url()) })
+  await page.getByLabel('name, as on prints').fill('Works of A')
+  await page.getByRole('button', { name: 'Save the name' }).click()
+  await expect(other.getByLabel('name, as on prints')).toHaveValue('Works of A', { timeout: 1000 })
+  await page.getByRole('radio', { name: 'Letter' }).check()
+  await expect(other.getByRole('radio', { name: 'Letter' })).toBeChecked({ timeout: 1000 })
+  await other.waitForTimeout(1500)
+  expect(asked.length).toBeLessThanOrEqual(4)
+  await other.context().close()
+})
+
+test('a change of somebody else leaves what is being typed', async ({ page, browser, shop }) => {
+  const other = await (await browser.newContext({ baseURL: shop.url })).newPage()
+  await page.goto('/shop')
+  await other.goto('/shop')
+  await other.getByLabel('name, as on prints').fill('Half typ')
+  await page.getByLabel('name, as on prints').fill('Works of A')
+  await page.getByRole('button', { name: 'Save the name' }).click()
+  await expect(page.getByRole('button', { name: 'Saved in the shop' })).toBeVisible()
+  await page.getByRole('radio', { name: 'Letter' }).check()
+  await expect(other.getByRole('radio', { name: 'Letter' })).toBeChecked()
+  await expect(other.getByLabel('name, as on prints')).toHaveValue('Half typ')
+  await other.context().close()
+})
+
+test('a server that comes back is heard again by itself', async ({ page, browser, shop }) => {
+  test.slow()
+  const other = await (await browser.newContext({ baseURL: shop.url })).newPage()
+  await page.goto('/shop')
+  await other.goto('/shop')
+  await expect(other.getByRole('button', { name: 'Saved in the shop' })).toBeVisible()
+  await shop.kill()
+  await page.getByRole('radio', { name: 'Letter' }).check()
+  await expect(page.getByRole('button', { name: 'Saved here' })).toBeVisible()
+  await shop.start()
+  await expect(other.getByRole('radio', { name: 'Letter' })).toBeChecked({ timeout: 40_000 })
+  await page.getByRole('radio', { name: 'A4' }).check()
+  await expect(other.getByRole('radio', { name: 'A4' })).toBeChecked({ timeout: 1000 })
+  await other.context().close()
+})

@@ -1,0 +1,13 @@
+import { sql } from 'kysely'
+import type { Store } from '#store/store.ts'
+
+/**
+ * Another text after every write, of this program or of another into the same database; now and then without one. Good
+ * only as long as the database is open.
+ *
+ * @source SQLITE-PRAGMA (data_version: others' commits; total_changes(): our own rows)
+ */
+export async function revisionOf(store: Store): Promise<string> {
+  const { rows: [row] } = await sql<{ others: number; own: number }>`select data_version as others, total_changes() as own from pragma_data_version`.execute(store.db)
+  return `${row!.others}-${row!.own}`
+}
