@@ -10,7 +10,7 @@ import { atIsoSchema, idSchema } from '#model/change.ts'
 export const barEventKinds = [
   'added', 'looked over', 'knocked', 'drilled', 'stoned', 'reground', 'made drill bar', 'in work', 'gone', 'undone',
   'signed out', 'to another shop', 'back', 'back fine', 'back nicked', 'back drilled', 'back not looked at',
-  'on the chuck', 'demagnetised', 're-marked',
+  'on the chuck', 'demagnetised', 'marked anew',
 ] as const
 export type BarEventKind = (typeof barEventKinds)[number]
 

@@ -64,7 +64,7 @@ test('signing out changes nothing but for another shop; coming back says what op
   expect(open('signed out', 'back drilled', 'stoned')).toEqual([])
   expect(open('to another shop', 'back fine')).toEqual(['another shop'])
   expect(open('to another shop', 'knocked', 'looked over')).toEqual([])
-  expect(open('on the chuck', 'demagnetised', 're-marked')).toEqual([])
+  expect(open('on the chuck', 'demagnetised', 'marked anew')).toEqual([])
 })
 
 test('trust never rises without a check, a look, or the stone after drilling alone', () => {

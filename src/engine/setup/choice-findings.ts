@@ -23,6 +23,7 @@ export function findingsOf(search: Search, found: Found, { gripMm, stickOutMm }:
     ...one(isAbove(stickOut.maxSeatMmByGrip), 'stick-out-per-grip', { stickOutMm, gripMm, limit: wishes.stickOutPerGrip }),
     ...one(isAbove(stickOut.maxSeatMmByThickness), 'stick-out-per-thickness', { stickOutMm, limit: wishes.stickOutPerThickness }),
     ...barsThat(found, 'look-first', (bar) => bar.trust === 'look first'),
+    ...barsThat(found, 'demagnetise-first', (bar) => bar.magnetised === true),
     ...one(stickOutMm < -touchMm, 'below-jaws', { belowMm: -stickOutMm }),
     ...placedByHand(search, found),
     ...one(gripMm < thinNipMm - touchMm, 'thin-nip', { gripMm }),

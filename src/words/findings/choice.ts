@@ -7,6 +7,7 @@ export const choiceWords: { readonly [code: string]: Say } = {
   'bar-far-from-middle': (facts, w) => `${w.bars(facts.bars)} ${many(facts.bars) ? 'stand' : 'stands'} far from the middle of the part: see that it does not tip when it is tightened.`,
   'stick-out-per-grip': (facts, w) => `${w.length(facts.stickOutMm)} stands above the jaws on ${w.length(facts.gripMm)} of grip, more than ${w.number(facts.limit)} to 1: take light cuts or a lower pair.`,
   'stick-out-per-thickness': (facts, w) => `${w.length(facts.stickOutMm)} stands above the jaws, more than ${w.number(facts.limit)} times what is between them: take light cuts or a lower pair.`,
+  'demagnetise-first': (facts, w) => `${w.bars(facts.bars)}: was on a magnetic chuck. Demagnetise first: chips cling to it and get under the part.`,
   'look-first': (facts, w) => `Look first at ${w.bars(facts.bars)}: new here, knocked, drilled or reground, and not looked over since. Wipe, feel for burrs, check at the plate.`,
   'below-jaws': (facts, w) => `The part lies ${w.length(facts.belowMm)} below the jaw tops: see that no cutter or holder comes down there.`,
   'placed-by-hand': (facts, w) => `${w.bars(facts.bar)} is set by hand, ${w.length(facts.airMm)} from a hole or cut: ${

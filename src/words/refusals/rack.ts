@@ -3,6 +3,7 @@ import type { Say } from '#words/wording.ts'
 
 /** What cannot be ground. */
 export const rackRefusals: { readonly [code: string]: Say } = {
+  'nothing-to-order': (facts, w) => `All ${w.number(facts.given)} heights of this ladder are in the rack already, with mates enough.`,
   'height-not-measured': (facts, w) => `${field(facts, w)}: this bar is only marked ${given(facts, w)}; measure it first, so that the lowest place is known.`,
   'too-few-stages': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give at least ${needed(facts, w)}, with what a pass takes.`,
   'nothing-left': (facts, w) => `${field(facts, w)}: with ${w.micrometres(facts.given)} off each face nothing is left of the bars; take less, or leave out the worn one.`,
