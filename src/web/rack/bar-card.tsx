@@ -22,7 +22,7 @@ type Telling = { readonly kind: BarEventKind; readonly name: string }
 const tellings = ({ condition: { open, magnetised } }: RackBar): readonly Telling[] => [
   { kind: 'looked over', name: 'Looked over' }, { kind: 'knocked', name: 'Knocked' }, { kind: 'drilled', name: 'Drilled' },
   ...(open.includes('drilled') || open.includes('nicked') ? [{ kind: 'stoned' as const, name: 'Stoned' }] : []),
-  ...(open.includes('reground') ? [{ kind: 're-marked' as const, name: 'Marked anew' }] : []),
+  ...(open.includes('reground') ? [{ kind: 'marked anew' as const, name: 'Marked anew' }] : []),
   magnetised ? { kind: 'demagnetised', name: 'Demagnetised' } : { kind: 'on the chuck', name: 'On the chuck' },
   { kind: 'made drill bar', name: 'Now a beater' },
 ]

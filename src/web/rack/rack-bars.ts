@@ -47,7 +47,7 @@ const stillMarkedMm = 0.1
 const byTrust: readonly Trust[] = ['trusted', 'look first', 'drill bar', 'in work', 'gone']
 
 /** Events that move a bar or name it and say nothing of its faces. */
-const moves: ReadonlySet<BarEventKind> = new Set(['signed out', 'back', 'on the chuck', 'demagnetised', 're-marked'])
+const moves: ReadonlySet<BarEventKind> = new Set(['signed out', 'back', 'on the chuck', 'demagnetised', 'marked anew'])
 
 /** Every bar of the shop, lowest first; mates stand together at the height of the first, an orphan by itself. */
 export function rackGroups(shop: ShopSnapshot): readonly RackGroup[] {

@@ -16,7 +16,7 @@ export function lifeOf(bars: readonly RackBar[], histories: Histories, shop: Sho
 }
 
 /** What is shown beside the heights: whatever changes a bar, not its comings and goings. */
-const shown: ReadonlySet<BarEventKind> = new Set(['knocked', 'drilled', 'stoned', 'reground', 'back nicked', 'back drilled', 're-marked'])
+const shown: ReadonlySet<BarEventKind> = new Set(['knocked', 'drilled', 'stoned', 'reground', 'back nicked', 'back drilled', 'marked anew'])
 
 /** The heights a bar was found to have, with twice their standard uncertainty; null below two of them. */
 export function yearsOf({ record }: RackBar, histories: Histories): Pick<HeightOverYears, 'heights' | 'events' | 'whiskers'> | null {
