@@ -262,7 +262,9 @@ test('two who type into one check without seeing each other are both shown it, a
   await saved(other)
   await context.setOffline(true)
   await cell(other, 'A', 1).fill('+7')
+  await cell(other, 'B', 1).fill('+6')
   await cell(page, 'A', 1).fill('+3')
+  await cell(page, 'A', 2).fill('+4')
   await saved(page)
   await context.setOffline(false)
   await expect(other.getByRole('button', { name: '1 clash' })).toBeVisible({ timeout: 20_000 })
@@ -270,9 +272,12 @@ test('two who type into one check without seeing each other are both shown it, a
   await other.getByRole('button', { name: /\+7.*JO/ }).click()
   await other.getByRole('button', { name: 'Close' }).click()
   await saved(other)
-  await expect(cell(other, 'A', 1)).toHaveValue('+7')
-  await page.reload()
-  await expect(cell(page, 'A', 1)).toHaveValue('+7')
+  // Only the cell that both typed into was in question.
+  for (const [bar, station, text] of [['A', 1, '+7'], ['A', 2, '+4'], ['B', 1, '+6']] as const) {
+    await expect(cell(other, bar, station)).toHaveValue(text)
+    if (station === 1 && bar === 'A') await page.reload()
+    await expect(cell(page, bar, station)).toHaveValue(text)
+  }
   await context.close()
 })
 

@@ -27,7 +27,8 @@ export const changeSchema = z.strictObject({
   person: z.string().max(8),
   device: idSchema,
   atIso: atIsoSchema,
-  fields: z.record(z.string().regex(/^[a-zA-Z]{1,40}$/), z.strictObject({ value: fact, saw: z.array(idSchema).max(50) })),
+  /** By name; a part of a field that is a list by key as `name.key`. */
+  fields: z.record(z.string().regex(/^[a-zA-Z]{1,40}(\.[A-Za-z0-9_/-]{1,80})?$/), z.strictObject({ value: fact, saw: z.array(idSchema).max(50) })),
 })
 export type Change = z.infer<typeof changeSchema>
 

@@ -1,7 +1,8 @@
 import type { z } from 'zod'
 import { barFieldsSchema, type BarFields, matesFieldsSchema, type MatesFields, slotFieldsSchema, type SlotFields } from '#model/bar-record.ts'
-import { draftFieldsSchema, type DraftFields } from '#model/check-draft.ts'
+import { draftFieldsSchema, type DraftFields, type DraftLook } from '#model/check-draft.ts'
 import type { By, Change, Kept, RecordKind } from '#model/change.ts'
+import { partOf } from '#model/field-parts.ts'
 import { instrumentFieldsSchema, type InstrumentFields } from '#model/instrument-record.ts'
 import { jobFieldsSchema, type JobFields } from '#model/job-record.ts'
 import { machineRecordSchema, type MachineRecordFields } from '#model/machine-record.ts'
@@ -31,6 +32,13 @@ export type FieldsOf = {
   readonly job: JobFields
 }
 
+/** Some fields of a record, or parts of those that are kept part by part. */
+export type FieldsToEdit<Kind extends RecordKind> = Partial<FieldsOf[Kind]>
+  & (Kind extends 'draft' ? { readonly [cell: `typed.${string}`]: string; readonly [bar: `looks.${string}`]: DraftLook } : unknown)
+
+/** Which fields can be changed part by part. */
+const inParts: { readonly [Kind in RecordKind]?: readonly string[] } = { draft: ['typed', 'looks'] }
+
 const schemas = {
   bar: barFieldsSchema, mates: matesFieldsSchema, slot: slotFieldsSchema, vise: viseFieldsSchema,
   part: partFieldsSchema, setup: setupFieldsSchema, shop: shopFieldsSchema, person: personFieldsSchema,
@@ -44,14 +52,16 @@ export const laterFields: { readonly [Kind in RecordKind]?: Partial<FieldsOf[Kin
 export const fieldsOfKind = (kind: RecordKind): readonly string[] => Object.keys(schemas[kind].shape)
 
 /**
- * One field of a record as its kind wants it.
+ * One field of a record as its kind wants it, or one part of a field that is kept part by part.
  *
  * @throws Refusal `unknown-key` with the fields there are; what `readAs` refuses
  */
 export function readField(kind: RecordKind, field: string, raw: unknown, path: string): Fact {
   const shape = schemas[kind].shape as { readonly [field: string]: z.ZodType<Fact> }
-  if (!Object.hasOwn(shape, field)) throw new Refusal('unknown-key', { field: path, given: field, needed: fieldsOfKind(kind) })
-  return readAs(shape[field]!, raw, path)
+  const { whole, key } = partOf(field)
+  if (!Object.hasOwn(shape, whole) || (key !== null && !inParts[kind]?.includes(whole))) throw new Refusal('unknown-key', { field: path, given: field, needed: fieldsOfKind(kind) })
+  if (key === null) return readAs(shape[whole]!, raw, path)
+  return (readAs(shape[whole]!, { [key]: raw }, path) as { readonly [key: string]: Fact })[key]!
 }
 
 /** The first change of a record: it brings every field. */
@@ -60,7 +70,7 @@ export function firstChange<Kind extends RecordKind>(kind: Kind, record: string,
 }
 
 /** A change of some fields of a record as it stands on this device; what it saw there is taken from the record. */
-export function editOf<Kind extends RecordKind>(kind: Kind, kept: Kept<FieldsOf[Kind]>, fields: Partial<FieldsOf[Kind]>, by: By): Change {
+export function editOf<Kind extends RecordKind>(kind: Kind, kept: Kept<FieldsOf[Kind]>, fields: FieldsToEdit<Kind>, by: By): Change {
   return changeFrom(kind, kept.id, fields, (field) => kept.saw[field] ?? [], by)
 }
 

@@ -1,4 +1,5 @@
 import { type Change, type Clash, type RecordKind, recordKinds } from '#model/change.ts'
+import { withParts } from '#model/field-parts.ts'
 import { fieldsOfKind, laterFields, readField } from '#model/record-fields.ts'
 import { Refusal } from '#model/refusal.ts'
 import { canonical, freshOf } from '#store/canonical.ts'
@@ -110,7 +111,7 @@ async function materialise(store: Store, laid: readonly Laid[], sent: readonly C
     const greatest = [...standing.values()].map((field) => field.stands).reduce((a, b) => (a.id > b.id ? a : b))
     return {
       kind, id: record, saw: sawOf(standing),
-      values: { ...laterFields[kind] as Standing['values'] | undefined, ...Object.fromEntries([...standing].map(([field, { value }]) => [field, value])) },
+      values: { ...laterFields[kind] as Standing['values'] | undefined, ...withParts(Object.fromEntries([...standing].map(([field, { value }]) => [field, value]))) },
       clashes: [...standing.values()].filter((field) => field.aside.length > 0).length,
       by: { change: greatest.id, person: greatest.person, device: greatest.device },
     }

@@ -1,7 +1,7 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { Change, RecordKind, Saw } from '#model/change.ts'
 import type { Check } from '#model/check.ts'
-import type { FieldsOf } from '#model/record-fields.ts'
+import type { FieldsToEdit } from '#model/record-fields.ts'
 import type { Fact } from '#model/refusal.ts'
 import type { Told, Unserved } from '#model/setup-record.ts'
 import { deviceNow } from '#web/device.ts'
@@ -13,7 +13,7 @@ import { outbox, shopNow } from '#web/shop-store.ts'
 type Stamp = 'id' | 'person' | 'device' | 'atIso'
 
 /** One edit of one record: some of its fields, or all of them where it is new (`newId()`). `saw`: what was seen, where it is no longer in the shop's list. */
-export type Edit = { [K in RecordKind]: { readonly kind: K; readonly record: string; readonly fields: Partial<FieldsOf[K]>; readonly saw?: Saw } }[RecordKind]
+export type Edit = { [K in RecordKind]: { readonly kind: K; readonly record: string; readonly fields: FieldsToEdit<K>; readonly saw?: Saw } }[RecordKind]
 
 export type Doing = {
   readonly edits?: readonly Edit[]

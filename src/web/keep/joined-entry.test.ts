@@ -26,3 +26,9 @@ test('of another record, another person, or with a check beside it: two entries'
   expect(joinedEntry(mine, edit({ id: 'c2', person: 'B' }))).toBeNull()
   expect(joinedEntry(mine, { door: 'unserved', body: [] })).toBeNull()
 })
+
+test('keys in two cells travel as two fields of one change', () => {
+  const one = edit({ fields: { 'typed.A/0/A/0/0': { value: '+3', saw: [] } } })
+  const other = edit({ id: 'c2', fields: { 'typed.A/0/A/1/0': { value: '+4', saw: [] } } })
+  expect(changeOf(joinedEntry(one, other))?.fields).toEqual({ 'typed.A/0/A/0/0': { value: '+3', saw: [] }, 'typed.A/0/A/1/0': { value: '+4', saw: [] } })
+})

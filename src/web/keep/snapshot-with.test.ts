@@ -47,3 +47,15 @@ test('a key typed into a check that was finished elsewhere shows nothing; brough
   expect(after(draft({ typed })).drafts).toEqual([])
   expect(after(draft({ typed, form: { value: {}, saw: ['c9'] }, state: { value: 'open', saw: ['c8'] } })).drafts).toHaveLength(1)
 })
+
+test('cells of one check typed by two who did not see each other stand beside each other; only in the same cell is a clash', () => {
+  const draft = (id: string, fields: Change['fields']): Change => ({ ...change(id, fields), kind: 'draft', record: 'r' })
+  const begun = draft('c1', { 'form': { value: {}, saw: [] }, 'typed': { value: { 'A/0/A/0/0': '+1' }, saw: [] } })
+  const mine = draft('d1', { 'typed.A/0/A/1/0': { value: '+2', saw: [] } }), theirs = draft('d2', { 'typed.A/0/A/2/0': { value: '+3', saw: [] }, 'typed.A/0/A/0/0': { value: '', saw: [] } })
+  for (const order of [[mine, theirs], [theirs, mine]]) {
+    const shop = after(begun, ...order)
+    expect(shop.drafts[0]!.typed).toEqual({ 'A/0/A/1/0': '+2', 'A/0/A/2/0': '+3' })
+    expect(openClashes(shop)).toEqual([])
+    expect(openClashes(snapshotWith(shop, deed(draft('d3', { 'typed.A/0/A/1/0': { value: '+9', saw: [] } }))))).toEqual([{ kind: 'draft', record: 'r', field: 'typed.A/0/A/1/0' }])
+  }
+})

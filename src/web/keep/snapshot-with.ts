@@ -1,4 +1,6 @@
 import type { Change, RecordKind, Saw } from '#model/change.ts'
+import { partOf, withPart } from '#model/field-parts.ts'
+import type { Fact } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { Entry } from '#web/keep/entry.ts'
 
@@ -38,16 +40,20 @@ function changed(snapshot: ShopSnapshot, change: Change): ShopSnapshot {
 
 /** A change follows those it saw; of what is left beside it the greatest id stands, as on every device. */
 function edited<R extends AnyRecord>(record: R, change: Change): R {
-  const saw: { [field: string]: readonly string[] } = { ...record.saw }, values: { [field: string]: unknown } = {}
-  for (const [field, { value, saw: seen }] of Object.entries(change.fields)) {
+  const saw: { [field: string]: readonly string[] } = { ...record.saw }, values: { [field: string]: Fact } = {}
+  for (const [field, { value, saw: seen }] of Object.entries(change.fields).sort(wholeFirst)) {
     const standing = saw[field] ?? []
     if (standing.includes(change.id)) continue
     const beside = standing.filter((id) => !seen.includes(id))
     saw[field] = [...beside, change.id]
-    if (beside.every((id) => id < change.id)) values[field] = value
+    if (!beside.every((id) => id < change.id)) continue
+    const { whole, key } = partOf(field)
+    values[whole] = key === null ? value : withPart(values[whole] ?? (record as { readonly [field: string]: unknown })[whole] as Fact | undefined ?? {}, key, value)
   }
   return { ...record, ...values, saw }
 }
+
+const wholeFirst = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => Number(partOf(a).key !== null) - Number(partOf(b).key !== null)
 
 function joined<Item extends { readonly id: string }>(known: readonly Item[], added: readonly Item[]): readonly Item[] {
   if (added.length === 0) return known

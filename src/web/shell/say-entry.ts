@@ -1,3 +1,4 @@
+import { partOf } from '#model/field-parts.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { Entry } from '#web/keep/entry.ts'
 
@@ -33,9 +34,12 @@ export function nameOfRecord(kind: string, id: string, shop: ShopSnapshot | null
   }
 }
 
-/** A field's key as words: `thicknessMm` → `thickness`, `fittedJawSetId` → `fitted jaw set`. */
+/** A field's key as words: `thicknessMm` → `thickness`, `fittedJawSetId` → `fitted jaw set`; of a cell of a check its place, counted from 1. */
 export function plain(field: string): string {
-  return field.replace(/(Mm|Um|Id|Iso)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  const cell = /^typed\.[^/]+\/[01]\/[AB]\/(\d+)\/\d+$/.exec(field)
+  if (cell) return `reading at station ${Number(cell[1]) + 1}`
+  const { whole } = partOf(field)
+  return whole.replace(/(Mm|Um|Id|Iso)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
 }
 
 function barNames(ids: readonly string[], shop: ShopSnapshot | null): string {

@@ -20,10 +20,7 @@ export function beginDraft(fields: DraftFields): string {
 
 /** A reading as typed; an empty one is none. */
 export function typeReading(id: string, key: string, text: string): void {
-  const now = draftNow(id)
-  if (now === undefined) return
-  const { [key]: _before, ...rest } = now.typed
-  writeTyped({ kind: 'draft', record: id, fields: { typed: text === '' ? rest : { ...rest, [key]: text } } })
+  if (draftNow(id)) writeTyped({ kind: 'draft', record: id, fields: partsOf('typed', { [key]: text }) })
 }
 
 export function changeForm(id: string, part: Partial<CheckForm>): void {
@@ -33,7 +30,7 @@ export function changeForm(id: string, part: Partial<CheckForm>): void {
 
 export function changeLook(id: string, bar: string, part: Partial<DraftLook>): void {
   const now = draftNow(id)
-  if (now) writeTyped({ kind: 'draft', record: id, fields: { looks: { ...now.looks, [bar]: { ...noLook, ...now.looks[bar], ...part } } } })
+  if (now) writeTyped({ kind: 'draft', record: id, fields: partsOf('looks', { [bar]: { ...noLook, ...now.looks[bar], ...part } }) })
 }
 
 /** Put aside; it can be taken back as it was, also when the shop's list has let go of it. */
@@ -42,5 +39,10 @@ export function dropDraft(id: string, called: string): void {
   const now = draftNow(id)
   if (now === undefined) return
   const { form, typed, looks, checkId, saw } = now
-  offerUndo(`${called}: dropped.`, () => { writeDeed({ edits: [{ kind: 'draft', record: id, saw, fields: { form, typed, looks, checkId, state: 'open' } }] }) })
+  offerUndo(`${called}: dropped.`, () => { writeDeed({ edits: [{ kind: 'draft', record: id, saw, fields: { form, typed: {}, looks: {}, ...partsOf('typed', typed), ...partsOf('looks', looks), checkId, state: 'open' } }] }) })
+}
+
+/** Each part as a field of its own, so that whoever types into another cell or looks at another bar does not clash. */
+function partsOf<Field extends 'typed' | 'looks'>(field: Field, parts: DraftFields[Field]): { readonly [key in `${Field}.${string}`]: DraftFields[Field][string] } {
+  return Object.fromEntries(Object.entries(parts).map(([key, part]) => [`${field}.${key}`, part])) as { readonly [key in `${Field}.${string}`]: DraftFields[Field][string] }
 }
