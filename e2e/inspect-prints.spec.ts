@@ -99,6 +99,14 @@ test('a check that was replaced says so; a certificate that was printed is kept 
   await expect.poll(async () => (await page.request.get(`${shop.url}/api/history/bar/${bars.first}`)).text()).toContain('CHECK23456789')
 })
 
+test('a check sheet that was printed is kept as told about the half-done check', async ({ page, shop }) => {
+  await page.goto('/inspect/check/DRAFT23456789/sheet')
+  await expect(page.getByRole('region', { name: 'Page, A4' })).toBeVisible()
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')))
+  await expect.poll(async () => await (await page.request.get(`${shop.url}/api/history/draft/DRAFT23456789`)).json() as object).toContainEqual(
+    expect.objectContaining({ what: 'told', told: expect.objectContaining({ what: 'check sheet', checkId: null, data: expect.objectContaining({ draft: 'DRAFT23456789', bars: [expect.anything(), expect.anything()] }) }) }))
+})
+
 test('there is nothing to print of a check nobody made', async ({ page }) => {
   await page.goto('/inspect/done/none/certificate')
   await expect(page.getByRole('heading', { name: 'There is no such check' })).toBeVisible()

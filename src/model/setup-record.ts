@@ -44,7 +44,7 @@ export type Unserved = z.infer<typeof unservedSchema>
 /** What was told to someone: a printed sheet is a fact, kept as the data it was drawn from. */
 export const toldSchema = z.strictObject({
   id: idSchema,
-  /** What it is about: one of the three. */
+  /** What it is about: one of the three; or none of them, of a check sheet whose data name the half-done check as `draft`. */
   setupId: idSchema.nullable(),
   checkId: idSchema.nullable().default(null),
   jobId: idSchema.nullable().default(null),

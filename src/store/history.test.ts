@@ -58,6 +58,22 @@ test('what was told about a setup is kept as it was, and is part of its history'
   await expect(addTold(store, { ...told, id: 't2', setupId: 'nobody' })).rejects.toMatchObject({ code: 'unknown-record', facts: { field: 'setupId' } })
 })
 
+test('a check sheet is told about the half-done check that its data name', async () => {
+  const form = {
+    method: 'compare' as const, unit: 'mm' as const, bars: [], stations: 3, places: [], lines: 1 as const, repeats: 1, instrumentId: null, plateId: null, blocksId: null,
+    zeroOn: 'block' as const, zero: '', zeroBar: null, closing: '', temperature: '', asFound: false, replaces: null, note: '',
+  }
+  const draft = (id: string) => firstChange('draft', id, { form, typed: {}, looks: {}, state: 'open', checkId: null }, byFrom('KM', id))
+  await applyChanges(store, [draft('d1'), draft('d2')])
+  const told = { id: 't1', setupId: null, checkId: null, jobId: null, what: 'check sheet' as const, data: { draft: 'd1', code: 'D1' }, ...by, atIso: at('11') }
+  await addTold(store, told)
+  await addTold(store, told)
+  expect((await historyOf(store, 'draft', 'd1')).filter(({ what }) => what === 'told')).toMatchObject([{ told }])
+  expect((await historyOf(store, 'draft', 'd2')).filter(({ what }) => what === 'told')).toEqual([])
+  await expect(addTold(store, { ...told, id: 't2', data: { draft: 'nobody' } })).rejects.toMatchObject({ code: 'unknown-record', facts: { field: 'data.draft' } })
+  for (const other of [{ data: {} }, { data: { draft: 3 } }, { what: 'certificate' as const }]) await expect(addTold(store, { ...told, id: 't3', ...other })).rejects.toMatchObject({ code: 'field-missing' })
+})
+
 test('a question nothing served is remembered once a day', async () => {
   await applyChanges(store, [firstChange('vise', 'v1', viseFields, byFrom('KM'))])
   const asked = (id: string, day: string, height = '19') => ({

@@ -6,11 +6,11 @@ import { checksOf } from '#store/checks.ts'
 import { eventsOf } from '#store/events.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 import { type FieldStanding, standingOf } from '#store/standing.ts'
-import { toldOf } from '#store/told.ts'
+import { sheetsOfDraft, toldOf } from '#store/told.ts'
 
 /**
  * Everything that happened to a record, oldest first: its changes with what became of each value, for a bar its checks and
- * events, for a setup or a job what was told.
+ * events, for a setup, a job or a half-done check what was told.
  *
  * @throws Refusal `unknown-record`
  */
@@ -21,7 +21,7 @@ export function historyOf(store: Store, kind: RecordKind, id: string): Promise<H
     const standing = standingOf(changes)
     const checks = kind === 'bar' ? await checksOf(tx, id) : []
     const events = kind === 'bar' ? await eventsOf(tx, id) : []
-    const told = kind === 'setup' || kind === 'job' ? await toldOf(tx, kind === 'setup' ? 'setupId' : 'jobId', id) : []
+    const told = kind === 'setup' || kind === 'job' ? await toldOf(tx, kind === 'setup' ? 'setupId' : 'jobId', id) : kind === 'draft' ? await sheetsOfDraft(tx, id) : []
     const entries: HistoryEntry[] = [
       ...changes.map((change) => ({ ...byOf(change), what: 'change' as const, fields: fatesOf(change, standing) })),
       ...checks.map((check) => ({ ...byOf(check), what: 'check' as const, check })),

@@ -8,7 +8,7 @@ import type { Tables } from '#store/schema.ts'
 /**
  * Keeps what was told to someone, as the data it was drawn from; sent again it changes nothing.
  *
- * @throws Refusal `unknown-record` for a setup or job nobody knows, `id-used-twice`
+ * @throws Refusal `unknown-record` for a setup, job or half-done check nobody knows, `check-not-known`, `field-missing`, `id-used-twice`
  */
 export async function addTold(store: Store, told: Told): Promise<void> {
   await inTransaction(store, async (tx) => {
@@ -19,6 +19,13 @@ export async function addTold(store: Store, told: Told): Promise<void> {
   })
 }
 
+/** The check sheets told about a half-done check, oldest first. */
+export async function sheetsOfDraft(store: Store, draft: string): Promise<Told[]> {
+  const rows = await store.db.selectFrom('told').selectAll()
+    .where('shop', '=', store.shop).where('what', '=', 'check sheet').where('checkId', 'is', null).orderBy('atIso').orderBy('id').execute()
+  return rows.map(toldFrom).filter((told) => draftOf(told) === draft)
+}
+
 /** What was told about one setup, check or job, oldest first. */
 export async function toldOf(store: Store, about: 'setupId' | 'checkId' | 'jobId', id: string): Promise<Told[]> {
   const rows = await store.db.selectFrom('told').selectAll()
@@ -26,15 +33,29 @@ export async function toldOf(store: Store, about: 'setupId' | 'checkId' | 'jobId
   return rows.map(toldFrom)
 }
 
-async function mindSubject(store: Store, { setupId, checkId, jobId }: Told): Promise<void> {
+/** All that was ever told, oldest first. */
+export async function allTold(store: Store): Promise<Told[]> {
+  return (await store.db.selectFrom('told').selectAll().where('shop', '=', store.shop).orderBy('atIso').orderBy('id').execute()).map(toldFrom)
+}
+
+async function mindSubject(store: Store, told: Told): Promise<void> {
+  const { setupId, checkId, jobId } = told, draft = draftOf(told)
+  if (draft !== null) { await recordOf(store, 'draft', draft, 'data.draft'); return }
   if (setupId !== null) await recordOf(store, 'setup', setupId, 'setupId')
   if (jobId !== null) await recordOf(store, 'job', jobId, 'jobId')
   if (checkId === null) {
-    if (setupId === null && jobId === null) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId, checkId or jobId' })
+    if (setupId === null && jobId === null) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId, checkId, jobId, or data.draft of a check sheet' })
     return
   }
   const check = await store.db.selectFrom('check').select('id').where('shop', '=', store.shop).where('id', '=', checkId).executeTakeFirst()
   if (!check) throw new Refusal('check-not-known', { field: 'checkId', given: checkId })
+}
+
+/** The half-done check that a check sheet was told about; null: it is about something else. */
+function draftOf({ setupId, checkId, jobId, what, data }: Told): string | null {
+  if (what !== 'check sheet' || setupId !== null || checkId !== null || jobId !== null) return null
+  const draft = typeof data === 'object' && data !== null && !Array.isArray(data) ? data['draft'] : undefined
+  return typeof draft === 'string' ? draft : null
 }
 
 function toldFrom({ shop: _shop, what, data, ...rest }: Tables['told']): Told {
