@@ -78,17 +78,13 @@ type State = { readonly is: 'bar' | 'drill bar' | 'in work' | 'gone'; readonly o
 function after(state: State, one: BarEvent | DatedOutcome): State {
   if (state.is === 'gone') return state
   if ('failed' in one) return one.failed ? opened(state, 'failed check') : looked(state)
-  switch (one.kind) {
-    case 'looked over': return looked(state)
-    case 'stoned': return { ...state, open: state.open.filter((reason) => reason !== 'drilled') }
-    case 'reground': return opened(state.is === 'drill bar' ? { ...state, is: 'bar' } : state, 'reground')
-    case 'made drill bar': return { ...state, is: 'drill bar' }
-    case 'in work': case 'gone': return { ...state, is: one.kind }
-    default: {
-      const reason = opens[one.kind]
-      return reason === undefined ? state : opened(state, reason)
-    }
-  }
+  const { kind } = one, reason = opens[kind]
+  if (kind === 'looked over') return looked(state)
+  if (kind === 'stoned') return { ...state, open: state.open.filter((open) => open !== 'drilled') }
+  if (kind === 'made drill bar') return { ...state, is: 'drill bar' }
+  if (kind === 'in work' || kind === 'gone') return { ...state, is: kind }
+  if (kind === 'reground' && state.is === 'drill bar') return opened({ ...state, is: 'bar' }, 'reground')
+  return reason === undefined ? state : opened(state, reason)
 }
 
 const looked = (state: State): State => (state.is === 'drill bar' ? state : { is: 'bar', open: [] })

@@ -5,16 +5,16 @@ import { listOf, type Say, type Wording } from '#words/wording.ts'
 /** The lines of a bar's life. */
 export const lifeWords: { readonly [code: string]: Say } = {
   'life-added': ({ heightMm }, w) => (heightMm === null ? 'Came into the rack.' : `Came into the rack, marked ${w.length(heightMm)}.`),
-  'life-event': ({ kind, note }) => `${capital(eventWords[kind as keyof typeof eventWords] ?? String(kind))}${typeof note === 'string' && note !== '' ? `: ${note}` : ''}.`,
+  'life-event': ({ kind, note }) => `${capital(eventWords[kind as keyof typeof eventWords] ?? '?')}${typeof note === 'string' && note !== '' ? `: ${note}` : ''}.`,
   'life-stated': ({ heightMm }, w) => `Marked height ${w.length(heightMm)}.`,
   'life-checked': ({ method, heightMm, uUm, failed, uses }, w) =>
-    `Checked ${methods[String(method)] ?? ''}${heightMm === null ? '' : `: ${w.length(heightMm)}${typeof uUm === 'number' ? ` ± ${w.micrometres(2 * uUm)}` : ''}`}; ${outcome(failed, uses, w)}.`,
+    `Checked ${methods[method as string] ?? ''}${heightMm === null ? '' : `: ${w.length(heightMm)}${typeof uUm === 'number' ? ` ± ${w.micrometres(2 * uUm)}` : ''}`}; ${outcome(failed, uses, w)}.`,
   'life-set-up': ({ title, vise }, w) => `Set up in ${w.text(vise)}${title === '' ? '' : `: ${w.text(title)}`}.`,
   'life-where': ({ at, who }, w) => (at === 'slot' ? 'Put back in its slot.' : `${at === 'vise' ? 'Put in' : 'Out with'} ${w.text(who)}.`),
   'life-slot': ({ slot }, w) => (slot === null ? 'Has no slot any more.' : `Moved to slot ${w.text(slot)}.`),
   'life-mates': ({ mates }, w) => (mates === null ? 'No longer mates with any bar.' : `Mates: ${mates === '' ? 'unnamed' : w.text(mates)}.`),
   'life-renamed': ({ name }, w) => (name === '' ? 'The name was taken off.' : `Named ${w.text(name)}.`),
-  'life-size': ({ size, mm }, w) => `${capital(String(size))} written as ${w.length(mm)}.`,
+  'life-size': ({ size, mm }, w) => `${capital(w.text(size))} written as ${w.length(mm)}.`,
   'life-wear': ({ um, expandedUm, sinceDay }, w) => `Lower by ${w.micrometres(um)} since ${w.text(sinceDay)}: more than the uncertainty of ${w.micrometres(expandedUm)}, so it wears.`,
   'life-growth': ({ um, expandedUm, sinceDay }, w) => `Higher by ${w.micrometres(um)} since ${w.text(sinceDay)}: more than the uncertainty of ${w.micrometres(expandedUm)}, so it grows; look for a burr first.`,
 }

@@ -7,6 +7,7 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { Use } from '#model/wishes.ts'
 import type { JawSet, ViseRecord } from '#model/vise-record.ts'
 import { namesOf, type RackNames } from '#web/setup/view/rack-names.ts'
+import { today } from '#web/today.ts'
 
 /** One vise with its fitted jaws, and the rack as it is seen from there: indexed once, asked at every key. */
 export type Bench = {
@@ -20,13 +21,13 @@ export type Bench = {
   readonly provedOf: (bar: string) => readonly Use[]
 }
 
-export type BenchFacts = Pick<ShopSnapshot, 'shop' | 'vises' | 'bars' | 'checks' | 'events' | 'mates' | 'slots'>
+export type BenchFacts = Pick<ShopSnapshot, 'shop' | 'vises' | 'bars' | 'checks' | 'events' | 'mates' | 'slots' | 'setups'>
 
 /** Null where the shop has no such vise. */
 export function benchFrom(facts: BenchFacts, viseId: string | null): Bench | null {
   const vise = facts.vises.find(({ id }) => id === viseId)
   if (!vise) return null
-  const bars = barsFrom(facts, { viseId: vise.id })
+  const bars = barsFrom({ ...facts, today: today() }, { viseId: vise.id })
   return { settings: facts.shop, vise, jaws: fittedJaws(vise), bars: new Map(bars.map((bar) => [bar.id, bar])), rack: indexRack(bars), names: namesOf(facts), provedOf: provedOf(facts) }
 }
 
