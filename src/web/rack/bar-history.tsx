@@ -7,7 +7,7 @@ import { Link } from '#web/parts/link.tsx'
 import { lifeOf, yearsOf } from '#web/rack/life/life-of.ts'
 import { type Histories, useHistories } from '#web/rack/life/use-histories.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameOfBar, sayDay } from '#web/rack/say-bar.ts'
+import { nameAmong, nameOfBar, sayDay } from '#web/rack/say-bar.ts'
 import { useRoom } from '#web/setup/sheet/use-room.ts'
 import { useUnits } from '#web/units.ts'
 
@@ -43,7 +43,7 @@ function Life({ bars, shop, histories }: Props & { readonly histories: Histories
           const said = sayFinding(says, units), check = says.code === 'life-checked' ? checkAt(atIso) : undefined
           return (
             <li key={at} className="name-text">
-              <span className="small">{sayDay(atIso)} · {person || '–'}{of.length < bars.length ? ` · ${bars.filter(({ record }) => of.includes(record.id)).map((bar) => nameOfBar(bar, units)).join(', ')}` : ''}</span><br />
+              <span className="small">{sayDay(atIso)} · {person || '–'}{of.length < bars.length ? ` · ${bars.filter(({ record }) => of.includes(record.id)).map((bar) => nameAmong(bar, bars, units)).join(', ')}` : ''}</span><br />
               {check ? <Link to={`/inspect/done/${check.id}`}>{said}</Link> : said}
             </li>
           )

@@ -26,6 +26,12 @@ export function nameOfBar({ calledMm, record, mates }: RackBar, units: Units): s
   return `${height} ${record.name || mates?.name || ''}`.trim()
 }
 
+/** The same among others: those of one name are told apart by the begin of their codes. */
+export function nameAmong(bar: RackBar, others: readonly RackBar[], units: Units): string {
+  const called = nameOfBar(bar, units)
+  return others.some((other) => other.record.id !== bar.record.id && nameOfBar(other, units) === called) ? `${called} ${bar.record.code.slice(0, 4)}` : called
+}
+
 /** Some bars, each name once: `35 C 1 and 35 C 2`. */
 export const nameOfBars = (bars: readonly RackBar[], units: Units): string => listOf([...new Set(bars.map((bar) => nameOfBar(bar, units)))])
 

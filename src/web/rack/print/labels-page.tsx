@@ -34,23 +34,31 @@ export function LabelsPage({ shop, groups, first }: Props) {
         <h1>Labels</h1>
         <button type="button" className="action main" disabled={count === 0} onClick={() => print()}>{count === 0 ? 'Print' : count === 1 ? 'Print 1 label' : `Print ${count} labels`}</button>
       </div>
-      <div className="page no-print">
-        <p>Print at full size, cut along the dashes and stick them on an end or on the slot, never on a ground face. Any reader of square codes reads them; the eight letters may be typed into the search of the rack.</p>
-        <Choice label="Paper" value={paper} onChange={setPaper} options={[{ value: 'A4', label: 'A4' }, { value: 'Letter', label: 'Letter' }]} />
-        {shop.slots.length > 0 ? (
-          <section className="sign">
-            <Toggles label="Slots" options={shop.slots.map(({ id, name }) => ({ value: id, label: name }))} chosen={slots} onChange={setSlots} />
-            <div className="rack-ways"><button type="button" className="press" onClick={() => setSlots(slots.length === shop.slots.length ? [] : shop.slots.map(({ id }) => id))}>{slots.length === shop.slots.length ? 'No slot' : 'All slots'}</button></div>
-          </section>
-        ) : null}
-        <section className="sign" aria-label="Bars">
-          <div className="rack-ways">
-            <button type="button" className="press" onClick={() => setBars(bars.length === all.length ? [] : all.map(({ record }) => record.id))}>{bars.length === all.length ? 'No bar' : `All ${all.length} bars`}</button>
-          </div>
-          <PickBars groups={here} chosen={bars} onChange={setBars} />
-        </section>
+      <div className="labels-desk">
+        <div className="labels-choose no-print">
+          <p>Print at full size, cut along the dashes and stick them on an end or on the slot, never on a ground face. Any reader of square codes reads them; the eight letters may be typed into the search of the rack.</p>
+          <Choice label="Paper" value={paper} onChange={setPaper} options={[{ value: 'A4', label: 'A4' }, { value: 'Letter', label: 'Letter' }]} />
+          {shop.slots.length > 0 ? (
+            <details className="sum">
+              <summary>Slots: {slots.length} of {shop.slots.length}</summary>
+              <div className="sign">
+                <div className="rack-ways"><button type="button" className="press" onClick={() => setSlots(slots.length === shop.slots.length ? [] : shop.slots.map(({ id }) => id))}>{slots.length === shop.slots.length ? 'No slot' : 'All slots'}</button></div>
+                <Toggles label="Slots" options={shop.slots.map(({ id, name }) => ({ value: id, label: name }))} chosen={slots} onChange={setSlots} />
+              </div>
+            </details>
+          ) : null}
+          <details className="sum" open={begun.length === 0}>
+            <summary>Bars: {bars.length} of {all.length}</summary>
+            <div className="sign">
+              <div className="rack-ways"><button type="button" className="press" onClick={() => setBars(bars.length === all.length ? [] : all.map(({ record }) => record.id))}>{bars.length === all.length ? 'No bar' : `All ${all.length} bars`}</button></div>
+              <PickBars groups={here} chosen={bars} onChange={setBars} />
+            </div>
+          </details>
+        </div>
+        <div className="labels-paper">
+          {pages.length === 0 ? <p className="no-print">Nothing is chosen yet.</p> : pages.map((scene, at) => <Paper key={at} size={paper}><Drawing scene={scene} medium="print" /></Paper>)}
+        </div>
       </div>
-      {pages.map((scene, at) => <Paper key={at} size={paper}><Drawing scene={scene} medium="print" /></Paper>)}
     </div>
   )
 }

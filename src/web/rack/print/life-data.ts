@@ -7,14 +7,14 @@ import { sayFinding } from '#words/say-finding.ts'
 import { lifeOf, yearsOf } from '#web/rack/life/life-of.ts'
 import type { Histories } from '#web/rack/life/use-histories.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameOfBar, sayDay, sayState, trustWords } from '#web/rack/say-bar.ts'
+import { nameAmong, nameOfBar, nameOfBars, sayDay, sayState, trustWords } from '#web/rack/say-bar.ts'
 import { sayWhere } from '#web/rack/say-where.ts'
 import { proofOf } from '#web/rack/proof.ts'
 import { today } from '#web/today.ts'
 
 /** Everything the page of a bar's life says, worded; of a pair its first bar is drawn, and each line names what it is about. */
 export function lifeData(bars: readonly RackBar[], histories: Histories, shop: ShopSnapshot, units: Units): LineOfLifeData {
-  const [first] = bars as readonly [RackBar], { record, calledMm } = first, pair = bars.length > 1, called = bars.map((bar) => nameOfBar(bar, units)).join(', ')
+  const [first] = bars as readonly [RackBar], { record, calledMm } = first, pair = bars.length > 1, called = nameOfBars(bars, units)
   const day = sayDay(`${today()}T12:00:00`), lines = lifeOf(bars, histories, shop)
   const years = pair ? null : yearsOf(first, histories), change = lines.findLast(({ says }) => says.code === 'life-wear' || says.code === 'life-growth')
   return {
@@ -25,7 +25,7 @@ export function lifeData(bars: readonly RackBar[], histories: Histories, shop: S
     figures: figuresOf(first, shop, units), years,
     wear: change ? { heading: change.says.code === 'life-wear' ? 'Wear' : 'Growth', lines: [sayFinding(change.says, units)] } : null,
     heads: ['day', 'what', 'who'],
-    rows: lines.toReversed().map(({ atIso, person, bars: of, says }) => [sayDay(atIso), `${of.length < bars.length ? `${bars.filter((bar) => of.includes(bar.record.id)).map((bar) => nameOfBar(bar, units)).join(', ')}: ` : ''}${sayFinding(says, units)}`, person || '–']),
+    rows: lines.toReversed().map(({ atIso, person, bars: of, says }) => [sayDay(atIso), `${of.length < bars.length ? `${bars.filter((bar) => of.includes(bar.record.id)).map((bar) => nameAmong(bar, bars, units)).join(', ')}: ` : ''}${sayFinding(says, units)}`, person || '–']),
   }
 }
 

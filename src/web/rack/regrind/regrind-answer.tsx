@@ -4,7 +4,7 @@ import { cautionsFor } from '#words/cautions.ts'
 import { ShowSum } from '#web/parts/show-sum.tsx'
 import { happened } from '#web/rack/bar-deeds.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameOfBar, nameOfBars } from '#web/rack/say-bar.ts'
+import { nameAmong, nameOfBars } from '#web/rack/say-bar.ts'
 import { go } from '#web/router.ts'
 import { useUnits } from '#web/units.ts'
 
@@ -27,7 +27,7 @@ export function RegrindAnswer({ answer: { regrind, sum, fits, now, after }, bars
         <tbody>
           {regrind.bars.map((one) => {
             const bar = bars.find(({ record }) => record.id === one.id)
-            return <tr key={one.id}><th scope="row" className="name-text">{bar ? nameOfBar(bar, units) : '?'}</th><td>−{um(one.removalHighestUm)}</td><td>−{um(one.removalLowestUm)}</td><td>{wordLength(one.newHeightMm ?? regrind.newHeightMm, units, exact)}</td></tr>
+            return <tr key={one.id}><th scope="row" className="name-text">{bar ? nameAmong(bar, bars, units) : '?'}</th><td>−{um(one.removalHighestUm)}</td><td>−{um(one.removalLowestUm)}</td><td>{wordLength(one.newHeightMm ?? regrind.newHeightMm, units, exact)}</td></tr>
           })}
         </tbody>
       </table>

@@ -12,7 +12,7 @@ import { NumberField } from '#web/parts/number-field.tsx'
 import { type RackBar, type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
 import { RegrindFields, readWish, usualRegrind } from '#web/rack/regrind/regrind-fields.tsx'
 import { RegrindAnswer } from '#web/rack/regrind/regrind-answer.tsx'
-import { nameOfBar } from '#web/rack/say-bar.ts'
+import { nameAmong } from '#web/rack/say-bar.ts'
 import { today } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 import '#web/styles/inspect-more.css'
@@ -47,7 +47,7 @@ export function RegrindScreen({ shop, groups, first }: Props) {
             <details className="sum">
               <summary>One lower than the others</summary>
               <p className="small">For a vise whose bed stands higher: how much lower this bar is to come out.</p>
-              <div className="field-list">{bars.map((bar) => <NumberField key={bar.record.id} label="µm lower" more={`: ${nameOfBar(bar, units)}`} note={nameOfBar(bar, units)} value={low[bar.record.id] ?? ''} ifEmpty="0" onChange={(text) => setLow({ ...low, [bar.record.id]: text })} />)}</div>
+              <div className="field-list">{bars.map((bar) => <NumberField key={bar.record.id} label="µm lower" more={`: ${nameAmong(bar, bars, units)}`} note={nameAmong(bar, bars, units)} value={low[bar.record.id] ?? ''} ifEmpty="0" onChange={(text) => setLow({ ...low, [bar.record.id]: text })} />)}</div>
             </details>
           ) : null}
         </div>
@@ -86,5 +86,5 @@ function lowerBy(text: string): number {
 /** `bars[1]` is said by the name people use. */
 function sayAbout(refusal: Refusal, bars: readonly RackBar[], units: ReturnType<typeof useUnits>): string {
   const place = /^bars\[(\d+)\]$/.exec(String(refusal.facts['field'])), bar = place ? bars[Number(place[1])] : undefined
-  return `${bar ? `${nameOfBar(bar, units)}: ` : ''}${sayRefusal(refusal, units)}`
+  return `${bar ? `${nameAmong(bar, bars, units)}: ` : ''}${sayRefusal(refusal, units)}`
 }
