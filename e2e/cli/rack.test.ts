@@ -41,6 +41,7 @@ describe('twinrest rack, beside a running server', () => {
   it('says what is missing and what a set would serve', async () => {
     expect((await inShop('rack', 'missing')).out).toMatch(/^\d+ of \d+ served/)
     expect((await inShop('rack', 'try', '10', '50', '5', '8', '150')).out).toMatch(/^Now \d+ of \d+ served, with the set \d+/)
+    expect((await inShop('rack', 'ladder', '5', '8', '--vise', 'Mill 1, 125 mm', '--vises', '2', '--whole')).out).toMatch(/^\d+ bars, 4 of each height/)
     expect((await inShop('rack', 'regrind', code)).out).toMatch(/^New height \d+\.\d+/)
     const sheet = join(scratch, 'labels.svg')
     expect(await inShop('rack', 'labels', code, '--slots', '--svg', sheet)).toMatchObject({ code: 0 })

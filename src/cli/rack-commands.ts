@@ -32,6 +32,11 @@ export function addRackDeeds(rack: Command, out: Out): void {
     .action(async (from: string, to: string, setStep: string, setThickness: string, setLength: string, options: MissingOptions) => {
       await (await import('#cli/commands/rack-missing.ts')).rackTryCommand({ from, to, setStep, setThickness, setLength }, options, out)
     })
+  rack.command('ladder').argument('<step>').argument('<thickness>').description('A whole ladder of heights for a vise: what to make or buy, without what the rack has.')
+    .option('--vise <vise>', 'left out: the only one, or the one used last').option('--vises <count>', 'two mates for each of so many').option('--below <length>', 'the top height under the jaw; left out: 1').option('--lowest <length>', 'left out: 5')
+    .option('--under <length>', 'the length under the jaw width; left out: 1').option('--whole', 'also heights that the rack has').addOption(unitOption()).option('--json', 'as data').addOption(dataOption())
+    .addHelpText('after', '\nExample:\n  twinrest rack ladder 5 8 --vise "Mill 1" --vises 2 --below 0.5')
+    .action(async (step: string, thickness: string, options: LadderOptions) => { await (await import('#cli/commands/rack-ladder.ts')).rackLadderCommand({ step, thickness }, options, out) })
   rack.command('regrind').argument('<bars...>', 'codes; CODE=15 comes out 15 µm lower than the others').description('Worn bars to one new height: what comes off, in how many passes, what it will serve.')
     .option('--both-faces', 'left out: one face').addOption(new Option('--datum <face>', 'with one face: the face taken as true').choices(['A', 'B']))
     .option('--clean-up <µm>', 'off each face at its lowest place; left out: 10').option('--json', 'as data').addOption(dataOption())
@@ -51,6 +56,9 @@ export type OutOptions = JsonOptions & { readonly vise?: string; readonly person
 export type BackOptions = JsonOptions & { readonly how: 'fine' | 'nicked' | 'drilled' | 'not looked at'; readonly by?: string }
 export type LifeOptions = JsonOptions & { readonly mates?: true }
 export type MissingOptions = JsonOptions & { readonly vise?: string; readonly stacks?: true; readonly flat?: true; readonly step?: string; readonly thickness?: string; readonly unit?: 'mm' | 'in' }
+export type LadderOptions = JsonOptions & {
+  readonly vise?: string; readonly vises?: string; readonly below?: string; readonly lowest?: string; readonly under?: string; readonly whole?: true; readonly unit?: 'mm' | 'in'
+}
 export type RegrindOptions = JsonOptions & { readonly bothFaces?: true; readonly datum?: 'A' | 'B'; readonly cleanUp?: string }
 export type LabelOptions = DataOptions & { readonly svg: string; readonly slots?: true; readonly paper?: 'A4' | 'Letter' }
 export type HistoryOptions = DataOptions & { readonly in?: true; readonly dryRun?: true }

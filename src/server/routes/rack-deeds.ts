@@ -11,7 +11,7 @@ import { labelsOf } from '#tasks/rack/label-sheets.ts'
 import { lifeOfBar } from '#tasks/rack/life-of-bar.ts'
 import { exportRackFile, importRackFile } from '#tasks/rack/rack-file.ts'
 import { holdingsOf, signBarsOut, takeBarsBack } from '#tasks/rack/sign-bars.ts'
-import { regrindBars, trySetOfShop, whatIsMissing } from '#tasks/rack/work-of-rack.ts'
+import { ladderOfShop, regrindBars, trySetOfShop, whatIsMissing } from '#tasks/rack/work-of-rack.ts'
 
 const text = z.string().max(80), bars = z.array(text).min(1).max(500).describe('Ids, or the codes on their labels.'), person = z.string().max(8).optional(), any = z.unknown()
 const counted = {
@@ -20,6 +20,10 @@ const counted = {
 const outSchema = z.strictObject({ bars, vise: text.optional(), person: text.optional(), machine: text.optional(), otherShop: text.optional(), dueOn: z.iso.date().optional(), by: person.describe('Whose initials it is written under.') })
 const backSchema = z.strictObject({ bars, how: z.enum(cameBacks), by: person })
 const trySchema = z.strictObject({ ...counted, from: text, to: text, setStep: text, setThickness: text, setLength: text })
+const ladderSchema = z.strictObject({
+  vise: text.optional(), step: text, thickness: text, below: text.optional().describe('The top height under the jaw.'), lowest: text.optional(), under: text.optional().describe('The length under the jaw width.'),
+  vises: z.int().min(1).max(100).optional(), whole: z.boolean().optional().describe('Also heights that the rack has.'), unit: z.enum(['mm', 'in']).optional(),
+})
 const regrindSchema = z.strictObject({
   bars, faces: z.union([z.literal(1), z.literal(2)]).optional(), datumFace: z.enum(['A', 'B']).optional(), cleanUpUm: z.number().min(0).max(1e5).optional(), stepUm: z.number().positive().max(1e5).optional(), sparkOut: z.int().min(0).max(1000).optional(),
 })
@@ -42,6 +46,8 @@ export function addRackDeedRoutes(doors: Doors, store: Store): void {
     async (c, { from, to, setStep, setThickness, setLength, ...asked }) => c.json(await trySetOfShop(store, { ...givenOf(asked), from, to, setStep, setThickness, setLength })))
   openRoute(doors, { method: 'post', path: '/api/rack/regrind', summary: 'Worn bars to one new height, from their last profile; CODE=15 comes out 15 µm lower.', body: regrindSchema, answer: z.looseObject({ regrind: any }) },
     async (c, { bars: named, ...wish }) => c.json(await regrindBars(store, { ...givenOf(wish), bars: named })))
+  openRoute(doors, { method: 'post', path: '/api/rack/ladder', summary: 'A whole ladder of heights for a vise, as an order, without what the rack has.', body: ladderSchema, answer: z.looseObject({ order: any }) },
+    async (c, { step, thickness, ...asked }) => c.json(await ladderOfShop(store, { ...givenOf(asked), step, thickness })))
   openRoute(doors, { method: 'post', path: '/api/rack/labels', summary: 'Labels of bars and slots, each with the text of its code.', body: z.strictObject({ bars: z.array(text).max(3000).optional(), slots: z.boolean().optional() }), answer: z.array(any) },
     async (c, asked) => c.json(await labelsOf(store, givenOf(asked))))
   openRoute(doors, { method: 'get', path: '/api/rack/export.json', summary: 'The whole rack, its history and checks, nothing lost.', answer: rackFileSchema }, async (c) => c.json(await exportRackFile(store)))

@@ -12,7 +12,7 @@ export function findInRack(store: Store, typed: string): Promise<readonly RackLi
     const lines = await listRack(tx, { gone: /\b(gone|retired)\b/i.test(typed) }), day = today()
     const find = finderOf(lines.map(({ where, ...line }) => ({
       ...line, calledMm: null, elsewhere: where.at === 'slot' ? null : where.at === 'vise' ? vises.get(where.viseId) ?? '' : where.who,
-      more: [...(isOverdue(where, day) ? ['overdue'] : []), ...(line.trust === 'gone' ? ['retired'] : [])],
+      more: [...(isOverdue(where, day) ? ['overdue'] : []), ...(line.trust === 'gone' ? ['retired'] : []), ...(line.orphan ? ['orphan'] : [])],
     })), units)
     return find(typed).map((k) => lines[k]!)
   })

@@ -5,10 +5,10 @@ import { recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 import { rackFactsOf } from '#tasks/rack/rack-facts.ts'
 
-/** A bar of the rack with what a list says of it; `mates` and `slot` by their names. */
+/** A bar of the rack with what a list says of it; `mates` and `slot` by their names. `orphan`: its mates are written down, and are no longer mates. */
 export type RackLine = Pick<Bar, 'id' | 'heightMm' | 'standing' | 'thicknessMm' | 'thicknessStanding' | 'lengthMm' | 'trust'>
   & Pick<BarRecord, 'code' | 'name' | 'note' | 'where'>
-  & { readonly matesId: string | null; readonly mates: string | null; readonly slot: string | null }
+  & { readonly matesId: string | null; readonly mates: string | null; readonly slot: string | null; readonly orphan: boolean }
 
 /** What to list; left out: everything but what is gone. `find` looks into name, code, mates, slot and note. */
 export type RackFilter = {
@@ -33,6 +33,7 @@ export async function listRack(store: Store, filter: RackFilter = {}): Promise<R
       const { code, name, note, where, matesId, slotId } = recordAt.get(bar.id)!
       const { id, heightMm, standing, thicknessMm, thicknessStanding, lengthMm, trust } = bar
       return {
+        orphan: matesId !== null && bar.mates === undefined && trust !== 'gone',
         id, code, name, heightMm, standing, thicknessMm, thicknessStanding, lengthMm, trust, note, where,
         matesId, mates: matesAt.get(matesId ?? '') ?? null, slot: slotAt.get(slotId ?? '') ?? null,
       }

@@ -2,10 +2,12 @@ import { barsFrom } from '#engine/rack/bar-from.ts'
 import { type Coverage, coverageOf } from '#engine/rack/coverage/coverage.ts'
 import { type TriedSet, tryASet } from '#engine/rack/coverage/try-a-set.ts'
 import { type WorkLine, type WorkOfShop, workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
+import { type LadderPlan, ladderForVise } from '#engine/rack/ladder-for-vise.ts'
 import { type RegrindOfShop, regrindOfShop } from '#engine/rack/regrind/regrind-of-shop.ts'
+import { viseFrom } from '#engine/rack/vise-from.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
 import type { Bar } from '#model/bar.ts'
-import { type LengthUnit, readNumber, readSizeMm } from '#model/length.ts'
+import { type LengthUnit, readLengthMm, readNumber, readSizeMm } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import { recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
@@ -84,6 +86,33 @@ export function regrindBars(store: Store, asked: RegrindAsked): Promise<RegrindO
     })
   })
 }
+
+/** A ladder for one vise, sizes as typed; left out: the top 1 under the jaw, from 5 up, 1 shorter than the jaws, one vise, for milling, with what the rack has left out. */
+export type LadderAsked = {
+  readonly vise?: string
+  readonly step: string
+  readonly thickness: string
+  readonly below?: string
+  readonly lowest?: string
+  readonly under?: string
+  readonly vises?: number
+  readonly whole?: boolean
+  readonly unit?: LengthUnit
+}
+
+/** A whole ladder of heights for a vise, as an order for Make. @throws Refusal of what was typed, as `viseNamed` and `ladderForVise` */
+export function ladderOfShop(store: Store, { vise, vises = 1, whole = false, unit, ...typed }: LadderAsked): Promise<LadderPlan> {
+  return atOneMoment(store, async (tx) => {
+    const facts = await rackFactsOf(tx), mm = (text: string, field: string) => readLengthMm(text, unit ?? facts.shop.units.length, field)
+    return ladderForVise(viseFrom(await viseNamed(tx, vise ?? null)), barsFrom(facts, { viseId: null }), {
+      stepMm: mm(typed.step, 'step'), thicknessMm: mm(typed.thickness, 'thickness'), belowMm: typed.below === undefined ? usualBelowMm : mm(typed.below, 'below'), lowestMm: typed.lowest === undefined ? usualLowestMm : mm(typed.lowest, 'lowest'),
+      underMm: typed.under === undefined ? usualUnderMm : mm(typed.under, 'under'), vises, use: 'milling', hrc: null, dueDay: null, leaveOwned: !whole,
+    })
+  })
+}
+
+/** mm. Common practice, no source. */
+const usualBelowMm = 1, usualLowestMm = 5, usualUnderMm = 1
 
 type Worked = { readonly work: WorkOfShop; readonly bars: readonly Bar[]; readonly units: Units; readonly names: { readonly vise: (id: string) => string; readonly setup: (id: string) => string } }
 
