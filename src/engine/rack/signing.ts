@@ -43,13 +43,3 @@ export function deedOfSigning({ moves, events }: Signing, by: By): Deed {
     events: events.map(({ bar, kind, note }) => ({ id: by.newId(), bar, kind, undoes: null, note, person, device, atIso })),
   }
 }
-
-/** Takes a signing back, moves and events: everything is where and as it was. `events`: the ids they were written under, in their order. */
-export function deedOfUnsigning({ moves }: Signing, written: Deed, now: readonly BarRecord[], by: By): Deed {
-  const { person, device, atIso } = by
-  const stands = new Map(now.map((bar) => [bar.id, bar]))
-  return {
-    changes: moves.flatMap(({ bar }) => { const kept = stands.get(bar.id); return kept ? [editOf('bar', kept, { where: bar.where }, by)] : [] }), checks: [],
-    events: written.events.map(({ id, bar }) => ({ id: by.newId(), bar, kind: 'undone', undoes: id, note: '', person, device, atIso })),
-  }
-}
