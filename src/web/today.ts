@@ -1,5 +1,10 @@
 /** The day it is where the person is, `2026-03-31`. */
-export function today(): string {
-  const now = new Date(), two = (number: number) => String(number).padStart(2, '0')
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+export const today = (): string => localDay(new Date())
+
+/** The day on which something was, where the person is. */
+export const dayOf = (iso: string): string => localDay(new Date(iso))
+
+function localDay(at: Date): string {
+  const two = (number: number) => String(number).padStart(2, '0')
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`
 }

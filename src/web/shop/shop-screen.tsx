@@ -15,6 +15,7 @@ import '#web/styles/access.css'
 import '#web/styles/shop.css'
 
 const InstrumentForm = lazy(async () => ({ default: (await import('#web/shop/instruments/instrument-form.tsx')).InstrumentForm }))
+const ViseMeasuredScreen = lazy(async () => ({ default: (await import('#web/shop/vise-measured/vise-measured-screen.tsx')).ViseMeasuredScreen }))
 const ViseCardPage = lazy(async () => ({ default: (await import('#web/shop/vise-card-page.tsx')).ViseCardPage }))
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
@@ -26,6 +27,7 @@ export function ShopScreen({ shop, rest: [first, id, what] }: Props) {
   if (first === 'instrument' && (id === 'new' || instrument !== undefined)) return <InstrumentForm key={id} instrument={instrument ?? null} />
   if (first === 'vise' && id === 'new') return <ViseForm vise={null} />
   if (first !== 'vise' || vise === undefined) return <div className="page"><h1>This is not in the shop</h1><p><Link to="/shop">See the shop</Link></p></div>
+  if (what === 'measure') return <ViseMeasuredScreen key={id} vise={vise} />
   return what === 'card' ? <ViseCardPage shop={shop} vise={vise} /> : <ViseForm key={id} vise={vise} />
 }
 

@@ -54,6 +54,7 @@ export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
       <div className="actions">
         <button className="action main">Save the {word}</button>
         {vise ? <Link to={`/shop/vise/${vise.id}/card`} className="action">Its card</Link> : null}
+        {vise ? <Link to={`/shop/vise/${vise.id}/measure`} className="action">Measure it</Link> : null}
         {vise ? <button type="button" className="action" onClick={() => { change(vise, { retired: !vise.retired }); go('/shop') }}>{vise.retired ? 'Take back into use' : 'Retire'}</button> : null}
         <Link to="/shop" className="action">Leave it</Link>
       </div>

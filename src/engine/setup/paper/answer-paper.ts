@@ -11,8 +11,14 @@ export type PaperAnswer = Paper & Ignored & { readonly tellApart: readonly Told[
 
 /** The calculation `paper`: one raw case in, its answer out. @throws Refusal as `readPaperCase` */
 export function answerPaper(raw: unknown): PaperAnswer {
-  const { question, ignored } = readPaperCase(raw), paper = paperOf(question)
-  return { ...paper, tellApart: toldApart(paper.causes), situations: ['seating'], ignored, sum: sumOf(question, paper) }
+  const { question, ignored } = readPaperCase(raw)
+  return { ...paperTold(question), ignored }
+}
+
+/** The answer to a question that was read. */
+export function paperTold(question: PaperQuestion): Omit<PaperAnswer, 'ignored'> {
+  const paper = paperOf(question)
+  return { ...paper, tellApart: toldApart(paper.causes), situations: ['seating'], sum: sumOf(question, paper) }
 }
 
 function sumOf({ part, stripMm, acrossMm, alongMm }: PaperQuestion, paper: Paper): readonly Sum[] {

@@ -1,13 +1,13 @@
 import { causesOf, type Cause, type Meaning } from '#engine/setup/paper/causes.ts'
 import { acrossFrom, alongFrom, corners, type Corner, type Strips } from '#engine/setup/paper/strips.ts'
 
-/** What was found with a strip of paper under each corner; the part's sizes are those of its underside. */
+/** What was found with a strip of paper under each corner; the part's sizes are those of its underside. Sizes nobody gave are null: no wedge is told then. */
 export type PaperQuestion = {
-  readonly part: { readonly betweenJawsMm: number; readonly alongJawsMm: number }
+  readonly part: { readonly betweenJawsMm: number | null; readonly alongJawsMm: number | null }
   readonly stripMm: number
   /** Between the middles of the strips. */
-  readonly acrossMm: number
-  readonly alongMm: number
+  readonly acrossMm: number | null
+  readonly alongMm: number | null
   readonly strips: Strips
   /** Whether the jaws are closed: they then hold the slope across. */
   readonly clamped: boolean
@@ -44,11 +44,13 @@ export function paperOf(question: PaperQuestion): Paper {
     lookAt: lookAtOf(meaning, loose, question.clamped),
     causes: causesOf(meaning),
     gapAtLeastMm: loose.length === 0 ? null : stripMm,
-    wedgeAcrossAtLeastMm: acrossLoose ? (stripMm * part.betweenJawsMm) / acrossMm : null,
-    wedgeAlongAtLeastMm: meaning === 'end-up' ? (stripMm * part.alongJawsMm) / alongMm : null,
+    wedgeAcrossAtLeastMm: acrossLoose ? wedgeOf(stripMm, part.betweenJawsMm, acrossMm) : null,
+    wedgeAlongAtLeastMm: meaning === 'end-up' ? wedgeOf(stripMm, part.alongJawsMm, alongMm) : null,
     unseenUpToMm: loose.length === 0 ? stripMm : null,
   }
 }
+
+const wedgeOf = (stripMm: number, partMm: number | null, apartMm: number | null): number | null => (partMm === null || apartMm === null ? null : (stripMm * partMm) / apartMm)
 
 function meaningOf(loose: readonly Corner[], topOut: boolean): Meaning {
   const [first, second] = loose

@@ -1,3 +1,4 @@
+import { BesideLinks } from '#web/setup/beside/beside-links.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { AlsoWork } from '#web/setup/answer/also-work.tsx'
 import { AtLeastLine } from '#web/setup/answer/at-least-line.tsx'
@@ -25,6 +26,7 @@ export function AnswerList() {
       <WhyNotField />
       <Sums />
       <NotComputed />
+      <BesideLinks />
     </section>
   )
 }

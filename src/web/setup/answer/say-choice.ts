@@ -26,7 +26,7 @@ export function engravedElse({ bars, stand }: Rest, { names }: Bench, units: Uni
 const decimalsIn = (text: string): number => /[.,](\d+)/.exec(text)?.[1]!.length ?? 0
 
 /** `35 C`: what is written on a bar in the drawing, and what it is called in sentences. */
-export function barLabel(id: string, { names, bars }: Bench, units: Units): string {
+export function barLabel(id: string, { names, bars }: Pick<Bench, 'names' | 'bars'>, units: Units): string {
   const height = wordLength(names.markedMm(id) ?? calledMm(bars.get(id)?.heightMm ?? NaN, units), units), name = names.nameOf(id)
   return name.startsWith(height) ? name : `${height} ${name}`.trim()
 }

@@ -1,0 +1,77 @@
+import { boxOf, letteringMm, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
+import { shortened } from '#drafting/lettering.ts'
+import type { Item, Point, Scene } from '#drafting/scene.ts'
+
+/** A part on bars on the machine's table, seen from the end and from above; sizes in mm, x along, y across. */
+export type TablePictureData = {
+  readonly title: string
+  readonly description: string
+  readonly acrossMm: number
+  readonly alongMm: number
+  readonly heightMm: number
+  /** As they stand; `fouled`: a drill or cut comes too near. */
+  readonly bars: readonly { readonly xMm: number; readonly yMm: number; readonly alongMm: number; readonly acrossMm: number; readonly fouled: boolean }[]
+  readonly barHeightMm: number
+  readonly holes: readonly { readonly xMm: number | null; readonly yMm: number; readonly diameterMm: number; readonly tipMm: number | null }[]
+  /** `over`: there is a bar under it. */
+  readonly straps: readonly { readonly xMm: number; readonly yMm: number; readonly over: boolean }[]
+  readonly table: string
+}
+
+const edgeMm = 8, tableMm = 7, apartMm = 12
+
+/** Section over plan, across level in both, as in the setup; straps are numbered, one beside the bars in danger lines. */
+export function tablePicture(data: TablePictureData, { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): Scene {
+  const up = data.heightMm + data.barHeightMm, scale = Math.min((widthMm - 2 * edgeMm) / data.acrossMm, (heightMm - 2 * edgeMm - tableMm - apartMm - 6) / (up + data.alongMm))
+  const left = (widthMm - data.acrossMm * scale) / 2, tableY = edgeMm + 6 + up * scale, planTop = tableY + tableMm + apartMm, planBottom = planTop + data.alongMm * scale
+  const inSection = (yMm: number, zMm: number): Point => [left + yMm * scale, tableY - zMm * scale]
+  const inPlan = (xMm: number, yMm: number): Point => [left + yMm * scale, planBottom - xMm * scale]
+  return {
+    title: data.title, description: data.description, widthMm, heightMm: planBottom + edgeMm, fields: [],
+    items: [...section(data, inSection, { scale, tableY, widthMm }), ...plan(data, inPlan, scale)],
+  }
+}
+
+function section(data: TablePictureData, at: (yMm: number, zMm: number) => Point, { tableY, widthMm }: { readonly scale: number; readonly tableY: number; readonly widthMm: number }): readonly Item[] {
+  const { bars, barHeightMm, heightMm, acrossMm, holes } = data
+  return [
+    boxOf([2, tableY], [widthMm - 2, tableY + tableMm], 'none', 'cut-face-back'), lineOf([2, tableY], [widthMm - 2, tableY], 'outline'),
+    boxOf([widthMm / 2 - 13, tableY + 1], [widthMm / 2 + 13, tableY + tableMm - 1], 'none', 'sheet'), textOf([widthMm / 2, tableY + tableMm / 2], data.table, { anchor: 'middle' }),
+    boxOf(at(0, barHeightMm), at(acrossMm, barHeightMm + heightMm), 'outline', 'cut-face'),
+    ...bars.map((bar) => boxOf(at(bar.yMm, 0), at(bar.yMm + bar.acrossMm, barHeightMm), bar.fouled ? 'danger' : 'bar', bar.fouled ? 'danger' : 'bar')),
+    ...holes.flatMap(({ yMm, diameterMm, tipMm }): readonly Item[] => {
+      const r = diameterMm / 2, top = barHeightMm + heightMm, foot = tipMm === null ? barHeightMm + heightMm / 2 : barHeightMm
+      return [
+        shapeOf([at(yMm - r, top), at(yMm + r, top), at(yMm + r, foot), at(yMm - r, foot)], 'thin', 'sheet'),
+        ...(tipMm === null ? [] : [pathOf([at(yMm - r, barHeightMm), at(yMm, barHeightMm - tipMm), at(yMm + r, barHeightMm)], 'removal')]),
+        lineOf(at(yMm, top + 3), at(yMm, barHeightMm - (tipMm ?? 0) - 1), 'centre'),
+      ]
+    }),
+    ...data.straps.flatMap(({ yMm, over }): readonly Item[] => {
+      const [x, y] = at(yMm, barHeightMm + heightMm)
+      return [lineOf([x, y - 6], [x, y], over ? 'outline' : 'danger'), pathOf([[x - 1.4, y - 2.4], [x, y], [x + 1.4, y - 2.4]], over ? 'outline' : 'danger')]
+    }),
+  ]
+}
+
+function plan(data: TablePictureData, at: (xMm: number, yMm: number) => Point, scale: number): readonly Item[] {
+  return [
+    ...data.bars.map((bar) => boxOf(at(bar.xMm, bar.yMm), at(bar.xMm + bar.alongMm, bar.yMm + bar.acrossMm), bar.fouled ? 'danger' : 'bar', bar.fouled ? 'danger' : 'bar')),
+    boxOf(at(0, 0), at(data.alongMm, data.acrossMm), 'outline', 'none'),
+    ...data.holes.flatMap(({ xMm, yMm, diameterMm }): readonly Item[] => {
+      const r = diameterMm / 2, past = r + 3 / scale
+      if (xMm === null) return [boxOf(at(0, yMm - r), at(data.alongMm, yMm + r), 'hidden', 'none')]
+      return [
+        { kind: 'circle', centre: at(xMm, yMm), radiusMm: r * scale, line: 'outline', fill: 'none' },
+        lineOf(at(xMm, yMm - past), at(xMm, yMm + past), 'centre'), lineOf(at(xMm - past, yMm), at(xMm + past, yMm), 'centre'),
+      ]
+    }),
+    ...data.straps.flatMap(({ xMm, yMm, over }, k): readonly Item[] => {
+      const centre = at(xMm, yMm)
+      return [
+        { kind: 'circle', centre, radiusMm: 3.4, line: over ? 'outline' : 'danger', fill: over ? 'sheet' : 'danger' },
+        textOf(centre, shortened(String(k + 1), 6, letteringMm, true), { anchor: 'middle', bold: true, tone: over ? 'ink' : 'danger' }),
+      ]
+    }),
+  ]
+}

@@ -1,0 +1,28 @@
+import { barsFrom } from '#engine/rack/bar-from.ts'
+import type { Bar } from '#model/bar.ts'
+import type { Units } from '#model/shop-record.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { barLabel } from '#web/setup/answer/say-choice.ts'
+import { grouped } from '#web/setup/beside/grouped.ts'
+import { namesOf } from '#web/setup/view/rack-names.ts'
+
+/** Two mates that may be used together. */
+export type RackPair = { readonly id: string; readonly bars: readonly [Bar, Bar]; readonly heightMm: number; readonly thicknessMm: number; readonly label: string; readonly slot: string }
+
+/** The rack seen from no vise: what may be used, by the names people call it. */
+export type RackHere = { readonly bars: readonly Bar[]; readonly pairs: readonly RackPair[]; readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string }
+
+/** Bars that are neither gone nor in work, and pairs out of mates that are next to each other in height; lowest first. */
+export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
+  const bars = barsFrom(shop, { viseId: null }).filter(({ trust }) => trust !== 'in work' && trust !== 'gone'), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
+  const labelOf = (id: string) => barLabel(id, { names, bars: known }, units), slotOf = (ids: readonly string[]) => names.slotsOf(ids).join(' · ') || '–'
+  const groups = grouped(bars.filter(({ mates }) => mates !== undefined), ({ mates }) => mates!)
+  const pairs = [...groups.values()].flatMap((group) => {
+    const sorted = group.toSorted((a, b) => a.heightMm - b.heightMm || (a.id < b.id ? -1 : 1))
+    return Array.from({ length: Math.floor(sorted.length / 2) }, (_, k): RackPair => {
+      const two = [sorted[2 * k]!, sorted[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
+      return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: labelOf(ids[0]!), slot: slotOf(ids) }
+    })
+  }).toSorted((a, b) => a.heightMm - b.heightMm)
+  return { bars, pairs, labelOf, slotOf }
+}

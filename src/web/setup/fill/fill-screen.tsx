@@ -1,0 +1,72 @@
+import { useMemo, useState } from 'react'
+import { answerFill } from '#engine/setup/fill/answer-fill.ts'
+import { readLengthMm, wordLength } from '#model/length.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
+import { LengthField } from '#web/parts/length-field.tsx'
+import { ShowSum } from '#web/parts/show-sum.tsx'
+import { asked } from '#web/setup/beside/asked.ts'
+import { BesidePage } from '#web/setup/beside/beside-page.tsx'
+import { chosenSetup } from '#web/setup/beside/chosen-setup.ts'
+import { rackHere } from '#web/setup/beside/rack-here.ts'
+import { signedLength } from '#web/setup/row/row-lines.tsx'
+import { useTerms, useUnits } from '#web/units.ts'
+
+/** mm. As near as this serves where nobody says otherwise. Common practice, no source. */
+const commonToleranceMm = 0.05
+
+/** Which sizes of the rack fill a gap, fewest pieces first. */
+export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
+  const units = useUnits(), terms = useTerms(), { bars, labelOf, slotOf } = useMemo(() => rackHere(shop, units), [shop, units])
+  const chosen = useMemo(() => chosenSetup(shop, units, localStorage), [shop, units])
+  const [texts, setTexts] = useState({ gap: '', tolerance: '' })
+  const taken = chosen?.choice?.bars
+  const sizes = useMemo(() => bars.filter(({ id }) => !taken?.includes(id)).flatMap(({ id, heightMm, thicknessMm }) => [{ id, sizeMm: heightMm }, { id, sizeMm: thicknessMm }]), [bars, taken])
+  const fill = useMemo(() => (texts.gap.trim() === '' ? null : asked(() => answerFill({
+    targetMm: readLengthMm(texts.gap, units.length, 'targetMm'), toleranceMm: texts.tolerance.trim() === '' ? commonToleranceMm : readLengthMm(texts.tolerance, units.length, 'toleranceMm'), sizes, most: 8,
+  }))), [texts, sizes, units.length])
+  const gaps = gapsOf(chosen, terms.movingJaw), answer = fill && 'answer' in fill ? fill.answer : null
+  return (
+    <BesidePage title="Fillers" sheet={answer === null ? <p className="small">What fills the gap stands here, fewest pieces first.</p> : (
+      <section className="beside-answer" aria-label="Answer" aria-live="polite">
+        {answer.fills.length === 0 ? <p className="beside-warn">Nothing in the rack fills it within that: allow more, or make a filler.</p> : null}
+        <ol className="beside-points" data-counted="">
+          {answer.fills.map(({ ids, sizesMm, totalMm, errorMm }) => (
+            <li key={ids.join() + sizesMm.join()}>
+              <strong>{ids.map((id, k) => `${wordLength(sizesMm[k]!, units)} of ${labelOf(id)}`).join(' + ')}</strong>
+              {wordLength(totalMm, units)} in all, {Math.abs(errorMm) < 5e-7 ? 'as wished' : `${signedLength(errorMm, units)} ${units.length}`}; slot {slotOf(ids)}
+            </li>
+          ))}
+        </ol>
+        <ShowSum sums={answer.sum} />
+      </section>
+    )}>
+      <p>What keeps an inboard bar off the jaw, what keeps a {terms.movingJaw} from cocking on a part that is off the middle, what to set between two bars. Heights and thicknesses of all bars count, except those of the setup itself.</p>
+      <div className="field-list">
+        <LengthField label="gap to fill" value={texts.gap} onChange={(gap) => setTexts({ ...texts, gap })} />
+        <LengthField label="within" value={texts.tolerance} onChange={(tolerance) => setTexts({ ...texts, tolerance })} ifEmpty={wordLength(commonToleranceMm, units)} />
+      </div>
+      {fill && 'refusal' in fill ? <p className="beside-warn" role="alert">{sayRefusal(fill.refusal, units)}</p> : null}
+      {gaps.length === 0 ? null : (
+        <section className="beside-answer">
+          <h3>Gaps of the setup on the screen</h3>
+          <div className="actions">{gaps.map(({ what, mm }) => <button key={what} type="button" className="action" onClick={() => setTexts({ ...texts, gap: wordLength(mm, units) })}>{what}: {wordLength(mm, units)}</button>)}</div>
+        </section>
+      )}
+      <p className="small">A filler is no gauge: a bar that carries work elsewhere today stays there, and gauge blocks are never fillers.</p>
+    </BesidePage>
+  )
+}
+
+/** Gaps that the setup on the screen leaves open. */
+function gapsOf(chosen: ReturnType<typeof chosenSetup>, movingJaw: string): readonly { readonly what: string; readonly mm: number }[] {
+  const part = chosen?.view.answered?.question.part, choice = chosen?.choice
+  if (!chosen || !part || !choice || part.betweenJawsMm === null) return []
+  const [first, second] = choice.places, across = (id: string | undefined) => { const bar = chosen.bench.bars.get(id ?? ''); return bar === undefined ? 0 : choice.stand === 'lying flat' ? bar.heightMm : bar.thicknessMm }
+  return [
+    { what: 'beside the part, so that the jaw stays straight', mm: part.betweenJawsMm },
+    ...(first && first.yMm > 0.01 ? [{ what: 'fixed jaw to bar', mm: first.yMm }] : []),
+    ...(first && second ? [{ what: 'between the bars', mm: second.yMm - first.yMm - across(choice.bars[0]) }] : []),
+    ...(second && part.betweenJawsMm - second.yMm - across(choice.bars[1]) > 0.01 ? [{ what: `bar to ${movingJaw}`, mm: part.betweenJawsMm - second.yMm - across(choice.bars[1]) }] : []),
+  ]
+}

@@ -1,0 +1,52 @@
+import { useMemo } from 'react'
+import { type RowSheetData, rowSheetPages } from '#drafting/setup/row-sheet.ts'
+import type { Row } from '#engine/setup/row/row.ts'
+import { wordLength, wordNumber, withUnit } from '#model/length.ts'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { cautionsFor } from '#words/cautions.ts'
+import { capital } from '#words/wording.ts'
+import { useDevice } from '#web/device.ts'
+import { Drawing } from '#web/parts/drawing.tsx'
+import { Paper } from '#web/parts/paper.tsx'
+import { pictureVises, type RowLine } from '#web/setup/row/row-lines.tsx'
+import { useTerms, useUnits } from '#web/units.ts'
+import { useTold } from '#web/use-told.ts'
+
+type Props = { readonly shop: ShopSnapshot; readonly setupId: string; readonly lines: readonly RowLine[]; readonly answer: Row; readonly oneZ: boolean; readonly title: string; readonly operation: string; readonly onBack: () => void }
+
+/** The sheet of a row on paper. What is printed is kept as it was told. */
+export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation, onBack }: Props) {
+  const units = useUnits(), terms = useTerms(), { person } = useDevice(), { paper } = shop.shop
+  const data = useMemo((): RowSheetData => ({
+    title: `Row sheet: ${title}`, description: lines.map(({ vise, label, offset }) => `${vise.name}: ${label}, Z ${offset}`).join('; '),
+    heading: title, under: lines.map(({ vise, label }) => `${vise.name}: ${label}`).join(' · '),
+    vises: pictureVises(lines, units), drawnLarger: 'differences drawn ×',
+    heads: [capital(terms.vise), 'Pair', 'Slot', `Seat, ${units.length}`, `Grip, ${units.length}`, `Above the jaws`, `Z, ${units.length}`],
+    rows: lines.map(({ vise, label, slot, pair, offset, comesOut }) => {
+      const choice = comesOut && 'choice' in comesOut ? comesOut.choice : null, say = (mm: number | undefined) => (mm === undefined ? '–' : wordLength(mm, units))
+      return [vise.name, label, slot, wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false }), say(choice?.gripMm), say(choice?.stickOutMm), offset]
+    }),
+    blocks: [
+      { heading: oneZ ? 'One Z for all' : 'A Z each', lines: [`Tops within ${wordNumber(answer.spreadUm, units.decimalMark, null, 1)} µm (${withUnit(answer.spreadUm / 1000, units)}) without the offsets; Z is what each ${terms.vise} adds to the first.`, `Pair and ${terms.vise} stay together for the whole run. Marked ends to the left.`] },
+      { heading: 'Is it down?', lines: [`In each ${terms.vise}: a strip of paper between part and bar at each corner, then tighten; none may pull out.`] },
+      { heading: 'Cautions', lines: cautionsFor(new Set(['seating', 'loose bar', 'handle off the vise'] as const), units) },
+      { heading: 'What this sheet leaves open', lines: ['Not computed: holding force, bending of the part, lift and lean of the jaws. Beds and bars as last measured.'] },
+    ],
+    code: { label: 'Code', value: setupId.slice(0, 8) },
+    foot: {
+      shop: { label: 'Shop', value: shop.shop.name }, part: { label: 'Part', value: title }, operation: { label: 'Operation', value: operation },
+      date: { label: 'Date', value: new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' }) }, initials: { label: 'Initials', value: person?.initials ?? '' },
+    },
+  }), [lines, answer, oneZ, title, operation, units, terms, person, shop.shop.name, setupId])
+  useTold({ setupId }, 'row sheet', data)
+  return (
+    <div className="print-page">
+      <div className="print-head no-print">
+        <button type="button" className="press" onClick={onBack}>Back to the row</button>
+        <h1>Row sheet</h1>
+        <button type="button" className="action main" onClick={() => print()}>Print</button>
+      </div>
+      {rowSheetPages(data, paper).map((scene, at) => <Paper key={at} size={paper}><Drawing scene={scene} medium="print" /></Paper>)}
+    </div>
+  )
+}

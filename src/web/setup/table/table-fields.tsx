@@ -1,0 +1,50 @@
+import { LengthField } from '#web/parts/length-field.tsx'
+import { Toggles } from '#web/parts/toggles.tsx'
+import type { HoleTexts, StrapTexts } from '#web/setup/table/table-asked.ts'
+
+/** One of a list changed, the rest as it was. */
+const withOne = <One extends object>(list: readonly One[], at: number, part: Partial<One>): readonly One[] => list.map((one, k) => (k === at ? { ...one, ...part } : one))
+
+/** Holes by their diameter and their place. */
+export function HoleFields({ holes, onChange, onAdd }: { readonly holes: readonly HoleTexts[]; readonly onChange: (holes: readonly HoleTexts[]) => void; readonly onAdd: () => void }) {
+  return (
+    <fieldset className="boxed"><legend>Holes</legend>
+      {holes.map((hole, k) => {
+        const put = (part: Partial<HoleTexts>) => onChange(withOne(holes, k, part)), more = `of hole ${k + 1}`
+        return (
+          <div key={k} className="beside-answer">
+            <div className="field-list">
+              <LengthField label="⌀" more={more} value={hole.diameter} onChange={(diameter) => put({ diameter })} />
+              <LengthField label="from the near edge" more={more} value={hole.across} onChange={(across) => put({ across })} />
+              <LengthField label="from the left end" more={more} value={hole.along} onChange={(along) => put({ along })} />
+              {hole.through ? null : <LengthField label="depth" more={more} value={hole.depth} onChange={(depth) => put({ depth })} />}
+            </div>
+            <div className="actions">
+              <Toggles label={`Hole ${k + 1}`} options={[{ value: 'through', label: 'through' }]} chosen={hole.through ? ['through'] : []} onChange={(chosen) => put({ through: chosen.length > 0 })} />
+              {holes.length > 1 ? <button type="button" className="press" onClick={() => onChange(holes.toSpliced(k, 1))}>Take hole {k + 1} away</button> : null}
+            </div>
+          </div>
+        )
+      })}
+      <div><button type="button" className="action" onClick={onAdd}>Another hole</button></div>
+    </fieldset>
+  )
+}
+
+/** Where the straps press; left empty, above the middle of a bar. */
+export function StrapFields({ straps, onChange }: { readonly straps: readonly StrapTexts[]; readonly onChange: (straps: readonly StrapTexts[]) => void }) {
+  return (
+    <fieldset className="boxed"><legend>Straps</legend>
+      {straps.map((strap, k) => (
+        <div key={k} className="field-list">
+          <LengthField label={`strap ${k + 1}, from the near edge`} value={strap.across} onChange={(across) => onChange(withOne(straps, k, { across }))} ifEmpty="above a bar" />
+          <LengthField label={`strap ${k + 1}, from the left end`} value={strap.along} onChange={(along) => onChange(withOne(straps, k, { along }))} ifEmpty="middle" />
+        </div>
+      ))}
+      <div className="actions">
+        <button type="button" className="action" disabled={straps.length >= 8} onClick={() => onChange([...straps, { along: '', across: '' }])}>Another strap</button>
+        {straps.length > 2 ? <button type="button" className="action" onClick={() => onChange(straps.slice(0, -1))}>One strap less</button> : null}
+      </div>
+    </fieldset>
+  )
+}
