@@ -67,7 +67,7 @@ test.each([
 test('in any order of arrival the same cells stand', async () => {
   const cells = fc.array(fc.tuple(fc.constantFrom('A/0/A/0/0', 'A/0/A/1/0', 'B/0/A/0/0'), fc.constantFrom('', '+1', '+2')), { minLength: 1, maxLength: 6 })
   await fc.assert(fc.asyncProperty(cells, fc.infiniteStream(fc.nat(5)), async (typed, picks) => {
-    const by = byFrom('LU', 'laptop'), changes = typed.map(([cell, text]) => editOf('draft', { id: 'd1', ...draft, saw: {} }, { [`typed.${cell}`]: text }, by))
+    const by = byFrom('LU', 'laptop'), changes = typed.map(([cell, text]) => editOf('draft', { id: 'd1', ...draft, saw: {} }, Object.fromEntries([[`typed.${cell}`, text]]) as { readonly [key: `typed.${string}`]: string }, by))
     const shuffled = changes.map((change) => ({ change, at: picks.next().value })).sort((a, b) => a.at - b.at).map(({ change }) => change)
     const stands = async (order: readonly Change[]) => {
       const own = await openStore(':memory:')

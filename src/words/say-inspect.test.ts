@@ -11,6 +11,7 @@ describe('what a check says', () => {
     ['unit-slip', { bar: 'A', line: 0, xMm: 10, readingUm: 0.9, factor: 1 / 25.4 }, 'A at 10 reads 0.9 µm, about 25.4 times less than what its neighbours do. Is the unit or the decimal mark right?'],
     ['instrument-too-coarse', { of: 'difference', bar: ['A', 'B'], use: 'grinding', limitUm: 2, provable: false, uUm: 4.253, neededUUm: 0.6061 }, 'The difference of A and B: this instrument cannot prove 2 µm (grinding; standard uncertainty 4.25 µm). One with a standard uncertainty of at most 0.6 µm would.'],
     ['instrument-too-coarse', { of: 'parallelism', bar: ['A'], use: 'grinding', limitUm: 2, provable: true, uUm: 1.01, neededUUm: 0.999 }, 'A: not proved to 2 µm with this instrument (grinding; standard uncertainty 1.01 µm). One with a standard uncertainty of at most 0.99 µm would.'],
+    ['value-at-limit', { of: 'difference', bar: ['A', 'B'], use: 'grinding', limitUm: 2 }, 'The difference of A and B: so near to 2 µm (grinding) that no instrument would prove it.'],
     ['tool-overdue', { tool: 'Micrometer', dueOn: '2026-01-31', day: '2026-03-04' }, 'Micrometer was due on 2026-01-31 and not calibrated again by 2026-03-04: what it proved is in doubt until it is.'],
     ['reading-unit-slip', { readingUm: 0.003, factor: 0.001, meantUm: 3, meant: '+3 µm' }, 'Read as 0.003 µm. Was +3 µm meant? Type the unit with it if not.'],
     ['part-not-known', { part: 'zero bar' }, 'The height of the bar it was zeroed on has no figure in the shop\'s records: it is missing from the uncertainty.'],

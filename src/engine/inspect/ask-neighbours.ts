@@ -7,6 +7,9 @@ import { unitSlipOf } from '#engine/inspect/unit-slip.ts'
 /** µm. Around zero readings differ by large factors; nearer to a neighbour than this none is asked about. Common practice, no source. */
 const slipToldUm = 2
 
+/** mm. A spindle travels so far beyond what its range is called. Common practice, no source. */
+const beyondRangeMm = 0.2
+
 /** Asks about readings of an indicator that are a slip of the unit away from the others of their bar and face. */
 export function askReadings(cells: readonly ReadCell[]): readonly ReadCell[] {
   return cells.map((one) => {
@@ -30,7 +33,7 @@ export function askHeights(cells: readonly ReadCell[], gauge: InstrumentIs | nul
       const meantMm = heightMm / factor
       return { ...one, asks: { code: 'height-unit-slip', facts: { heightMm, factor, meantMm, meant: unit === 'mm' ? `${shown(meantMm)} mm` : `${shown(meantMm / 25.4)} in` } } }
     }
-    if (gauge?.is !== 'micrometer' || (heightMm >= gauge.fromMm && heightMm <= gauge.toMm)) return one
+    if (gauge?.is !== 'micrometer' || (heightMm >= gauge.fromMm - beyondRangeMm && heightMm <= gauge.toMm + beyondRangeMm)) return one
     return { ...one, asks: { code: 'outside-instrument-range', facts: { heightMm, fromMm: gauge.fromMm, toMm: gauge.toMm } } }
   })
 }

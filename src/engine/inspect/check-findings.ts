@@ -51,13 +51,19 @@ function tooCoarse(bars: readonly CheckedBar[], pair: ShapedPair | null): readon
 type Judged = { readonly id: string | readonly string[]; readonly use: UseVerdict; readonly uUm: number }
 
 function coarse(of: 'parallelism' | 'difference', judged: readonly Judged[]): readonly Finding[] {
-  // On the limit itself no instrument proves it.
-  const short = judged.filter(({ use }) => use.verdict === 'not-proved' && use.neededUUm !== null && use.neededUUm > 0)
-  return [...new Set(short.map(({ use }) => use.use))].map((name) => {
-    const ones = short.filter(({ use }) => use.use === name), [{ use }] = ones as [Judged]
-    return { code: 'instrument-too-coarse', facts: {
-      of, bar: [...new Set(ones.flatMap(({ id }) => id))], use: name, limitUm: use.limitUm, provable: ones.every((one) => one.use.provable),
-      uUm: Math.max(...ones.map(({ uUm }) => uUm)), neededUUm: Math.min(...ones.map((one) => one.use.neededUUm!)),
-    } }
+  const short = judged.filter(({ use }) => use.verdict === 'not-proved' && use.neededUUm !== null)
+  return [...new Set(short.map(({ use }) => use.use))].flatMap((name) => {
+    const ones = short.filter(({ use }) => use.use === name), near = ones.filter(({ use }) => use.neededUUm! < finestUUm), far = ones.filter(({ use }) => use.neededUUm! >= finestUUm)
+    const { limitUm } = ones[0]!.use, barsOf = (some: readonly Judged[]) => [...new Set(some.flatMap(({ id }) => id))]
+    return [
+      ...(near.length === 0 ? [] : [{ code: 'value-at-limit', facts: { of, bar: barsOf(near), use: name, limitUm } }]),
+      ...(far.length === 0 ? [] : [{ code: 'instrument-too-coarse', facts: {
+        of, bar: barsOf(far), use: name, limitUm, provable: far.every((one) => one.use.provable),
+        uUm: Math.max(...far.map(({ uUm }) => uUm)), neededUUm: Math.min(...far.map((one) => one.use.neededUUm!)),
+      } }]),
+    ]
   })
 }
+
+/** µm. No instrument of a shop has a standard uncertainty smaller than this: a value that would need one lies on its limit. Common practice, no source. */
+const finestUUm = 0.05

@@ -15,8 +15,8 @@ import { tookFrom } from '#engine/inspect/took-from.ts'
 /** All of a draft as read: cells in the order of entry, what is wrong by field, and the check it would make. */
 export type Gathered = { readonly cells: readonly ReadCell[]; readonly wrong: { readonly [field: string]: Finding }; readonly bareUnit: BareUnit; readonly body: CheckBody }
 
-/** Reads every field of a draft and keeps what is wrong beside what could be read. */
-export function gatherDraft(draft: TypedCheck, facts: InspectFacts): Gathered {
+/** Reads every field of a draft and keeps what is wrong beside what could be read. @param counts  which of the readings go into the check */
+export function gatherDraft(draft: TypedCheck, facts: InspectFacts, counts: (cell: ReadCell) => boolean = () => true): Gathered {
   const { form } = draft, wrong: { [field: string]: Finding } = {}
   const tried = <Value>(field: string, read: () => Value): Value | null => {
     const [value, said] = attempt(read)
@@ -47,11 +47,12 @@ export function gatherDraft(draft: TypedCheck, facts: InspectFacts): Gathered {
     if (heightMm !== null && heightMm <= 0) return { ...nothing, wrong: { code: 'size-not-positive', facts: { field: 'reading', given: text, needed: { aboveMm: 0 }, cell: cell.key } } }
     return { ...nothing, um: value, heightMm, asks: askedOfReading(text, value, bareUnit, resolutionUm, zero?.heightMm ?? null) }
   })
-  const readings = read.flatMap(({ cell, text, heightMm }): Reading[] => (heightMm === null ? [] : [{
+  const cells = onPlate ? askReadings(read) : askHeights(read, gauge ?? null, facts.heights, form.unit)
+  const readings = cells.filter(counts).flatMap(({ cell, text, heightMm }): Reading[] => (heightMm === null ? [] : [{
     bar: cell.bar, station: cell.station, xMm: places.get(cell.bar)?.[cell.station] ?? null, line: cell.line, face: cell.face, text, heightMm,
   }]))
   return {
-    cells: onPlate ? askReadings(read) : askHeights(read, gauge ?? null, facts.heights, form.unit), wrong, bareUnit,
+    cells, wrong, bareUnit,
     body: {
       method: form.method, replaces: form.replaces, readings, zero,
       closing: closing && { text: closing.text, um: closing.value },

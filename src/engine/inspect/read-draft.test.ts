@@ -7,7 +7,7 @@ import { Refusal } from '#model/refusal.ts'
 import { newShop } from '#model/shop-record.ts'
 import { cellsOf } from '#engine/inspect/cells.ts'
 import type { InspectFacts } from '#engine/inspect/inspect-facts.ts'
-import { checkFromDraft, readDraft } from '#engine/inspect/read-draft.ts'
+import { askedOf, checkFromDraft, readDraft } from '#engine/inspect/read-draft.ts'
 
 const barForm = (bar: string) => ({ bar, isNew: false, name: '', thickness: '', length: '' })
 const form: CheckForm = {
@@ -60,6 +60,13 @@ describe('what mates are fit for', () => {
     expect(said.facts.neededUUm).toBeCloseTo(1 / 1.65, 9)
   })
 
+  test('on its limit, or nearer to it than any instrument sees, the instrument is not to blame', () => {
+    const codesOf = (ums: readonly string[]) => readDraft(typedIn({ ...form, bars: [barForm('a')], instrumentId: 'dial' }, ums), facts).answer!.findings.filter(({ facts: { use } }) => use === 'grinding').map(({ code }) => code)
+    expect(codesOf(['0', '+2', '0'])).toEqual(['value-at-limit'])
+    expect(codesOf(['0', '+1.95', '0'])).toEqual(['value-at-limit'])
+    expect(codesOf(['0', '+1.5', '0'])).toEqual(['instrument-too-coarse'])
+  })
+
   test('a milled pair within 6 µm: for milling and drilling, not for grinding (common practice, no source)', () => {
     expect(usesOf(['0', '+3', '0', '+6', '+4', '+6'])).toMatchObject({ drilling: 'proved', milling: 'proved', grinding: 'out' })
   })
@@ -98,7 +105,18 @@ describe('what a hand types', () => {
 
   test('a height that the micrometer cannot read is asked about', () => {
     expect(one('30', { method: 'micrometer', instrumentId: '0-25' }).asks).toMatchObject({ code: 'outside-instrument-range' })
-    expect(one('24.998', { method: 'micrometer', instrumentId: '0-25' }).asks).toBeNull()
+    // Common practice, no source: its spindle goes a little beyond the range that is marked on it.
+    for (const height of ['24.998', '25.001', '25.15']) expect(one(height, { method: 'micrometer', instrumentId: '0-25' }).asks, height).toBeNull()
+    expect(one('25.3', { method: 'micrometer', instrumentId: '0-25' }).asks).toMatchObject({ code: 'outside-instrument-range' })
+  })
+
+  test('what is asked about says nothing of its bar until it is answered', () => {
+    const typed = typedIn({ ...form, bars: [barForm('a')] }, ['+3', '25.005', '+2']), open = readDraft(typed, facts)
+    // Of what is not in doubt: +3 and +2.
+    expect(open.answer!.bars[0]!.shape!.parallelismUm).toBeCloseTo(1, 9)
+    const answered = readDraft(typed, facts, new Set([askedOf(open.cells[1]!)]))
+    expect(answered.cells.map(({ asks }) => asks)).toEqual([null, null, null])
+    expect(answered.answer!.bars[0]!.shape!.parallelismUm).toBeCloseTo(23.005, 9)
   })
 
   test('what cannot be read is said in its place and stops nothing else', () => {
@@ -159,7 +177,9 @@ test('the order of entry is the order the bar is moved in', () => {
 describe('what must not matter', () => {
   const ums = fc.array(fc.integer({ min: -40, max: 40 }), { minLength: 6, maxLength: 6 })
   const figures = (asked: CheckForm, texts: readonly string[]) => {
-    const { bars, pair: two } = readDraft(typedIn(asked, texts), facts).answer!
+    // Whatever is asked about is meant: how readings are told from slips is tried above.
+    const typed = typedIn(asked, texts), meant = new Set(cellsOf(asked).map((cell) => askedOf({ cell, text: typed.typed[cell.key]! })))
+    const { bars, pair: two } = readDraft(typed, facts, meant).answer!
     return [...bars.flatMap(({ heightMm, shape, provedToUm }) => [heightMm! * 1000, shape!.parallelismUm, shape!.taperUm, shape!.crownUm!, provedToUm!]), two!.meanDifferenceUm, two!.worstAsLaidUm!, two!.worstTurnedUm!]
   }
   const alike = (a: readonly number[], b: readonly number[]) => a.forEach((value, i) => expect(value).toBeCloseTo(b[i]!, 5))

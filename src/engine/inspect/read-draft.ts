@@ -21,13 +21,24 @@ export type DraftRead = {
   readonly answer: Checked | null
 }
 
-/** What a hand has typed so far, read cell by cell; never throws for it. */
-export function readDraft(draft: TypedCheck, facts: InspectFacts): DraftRead {
-  const { cells, wrong, bareUnit, body } = gatherDraft(draft, facts), zeroMm = body.readings.length > 0 || body.zero ? zeroMmOf(body) : null
+/**
+ * What a hand has typed so far, read cell by cell; never throws for it. A reading that is asked about says nothing of its bar
+ * until that is answered: one slip would drown all others.
+ *
+ * @param kept  readings that were asked about and are meant as they stand, by `askedOf`
+ */
+export function readDraft(draft: TypedCheck, facts: InspectFacts, kept: ReadonlySet<string> = noneKept): DraftRead {
+  const isOpen = (cell: ReadCell): boolean => cell.asks !== null && !kept.has(askedOf(cell))
+  const { cells, wrong, bareUnit, body } = gatherDraft(draft, facts, (cell) => !isOpen(cell)), zeroMm = body.readings.length > 0 || body.zero ? zeroMmOf(body) : null
   const answer = body.readings.length + body.looks.length === 0 ? null
     : checkedOf({ ...body, atIso: facts.today }, { limitsUm: facts.limitsUm, lengthMmOf: (bar) => lengthMmOf(draft, facts, bar) })
-  return { cells: cells.map((cell) => ({ ...cell, um: cell.heightMm === null || zeroMm === null ? cell.um : aboveUm(cell.heightMm, zeroMm) })), wrong, bareUnit, zeroMm, answer }
+  return { cells: cells.map((cell) => ({ ...cell, asks: isOpen(cell) ? cell.asks : null, um: cell.heightMm === null || zeroMm === null ? cell.um : aboveUm(cell.heightMm, zeroMm) })), wrong, bareUnit, zeroMm, answer }
 }
+
+/** What was asked about: this text in this cell. */
+export const askedOf = ({ cell, text }: Pick<ReadCell, 'cell' | 'text'>): string => `${cell.key} ${text}`
+
+const noneKept: ReadonlySet<string> = new Set()
 
 /**
  * A finished check out of what was typed. Cells of further repeats may be empty; each place needs one reading.

@@ -13,6 +13,7 @@ export const inspectWords: { readonly [code: string]: Say } = {
   'part-not-known': (facts) => `${partWord(facts)} has no figure in the shop's records: it is missing from the uncertainty.`,
   'temperature-not-told': () => 'No temperature was given: what the steels differ by away from 20 °C is missing from the uncertainty.',
   'temperature-away': (facts, w) => `Read at ${w.number(facts.temperatureC)} °C, ${w.number(facts.awayC)} °C from 20. Bars and steel blocks grow alike; a cold or a hand-warm one does not. Let them lie together.`,
+  'value-at-limit': (facts, w) => `${facts.of === 'difference' ? 'The difference of ' : ''}${w.bars(facts.bar)}: so near to ${w.micrometres(facts.limitUm)} (${w.text(facts.use)}) that no instrument would prove it.`,
   'instrument-too-coarse': (facts, w) => `${facts.of === 'difference' ? 'The difference of ' : ''}${w.bars(facts.bar)}: ${facts.provable === true ? `not proved to ${w.micrometres(facts.limitUm)} with this instrument` : `this instrument cannot prove ${w.micrometres(facts.limitUm)}`} (${w.text(facts.use)}; standard uncertainty ${hundredths(facts.uUm, w)}). One with a standard uncertainty of at most ${hundredths(facts.neededUUm, w)} would.`,
   'height-for-reading': (facts, w) => `Read as ${w.micrometres(facts.readingUm)}: that looks like the whole height. Was ${w.text(facts.meant)} meant?`,
   'reading-unit-slip': (facts, w) => `Read as ${small(facts.readingUm, w)}. Was ${w.text(facts.meant)} meant? Type the unit with it if not.`,

@@ -11,6 +11,7 @@ export const inspectRefusals: { readonly [code: string]: Say } = {
   'middle-outside-stations': (facts, w) => `${field(facts, w)}: no stations on either side of the middle of the bar, where it rests; read on both sides, or check the length.`,
   'place-beyond-bar': (facts, w) => `${field(facts, w)}: ${given(facts, w)} lies beyond the bar; stations are ${needed(facts, w)} from its marked end.`,
   'feeler-out-of-range': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; a feeler is ${needed(facts, w)} thick.`,
+  'reading-asked-about': (facts, w) => `${w.bars(facts.bar)} at station ${typeof facts.station === 'number' ? w.number(facts.station + 1) : '?'} reads ${w.text(facts.given)}: say first whether that is meant.`,
   'reading-missing': (facts, w) => `${w.bars(facts.bar)} has no reading at station ${typeof facts.station === 'number' ? w.number(facts.station + 1) : '?'}${facts.line === 1 ? ' of the second line' : ''}${facts.face === 'B' ? ' with face B up' : ''}; read it, or ask for fewer stations.`,
   'readings-uneven': (facts, w) => `${w.bars(facts.bar)} has ${w.number(facts.given)} readings in a run where others have ${w.number(facts.needed)}; read each run at as many stations.`,
   'instrument-not-known': (facts, w) => `${field(facts, w)}: there is no ${given(facts, w)} among the instruments that can be used for it; ${Array.isArray(facts.needed) && facts.needed.length > 0 ? `there is ${needed(facts, w)}` : 'enter one in Shop first'}.`,

@@ -13,10 +13,12 @@ import { writeDeed } from '#web/write.ts'
 /** Keep it, put it on paper, or leave it: a half-done check waits for whoever goes on. */
 export function CheckActions() {
   const { draft, read, facts, units, nameOf } = useCheckDesk(), { form } = draft
-  const typed = [form.zero, form.closing, form.temperature, ...form.bars.map(({ bar }) => bar), ...read.cells.map(({ text }) => text), read.answer === null].join('\n')
+  const typed = [form.zero, form.closing, form.temperature, ...form.bars.map(({ bar }) => bar), ...read.cells.map(({ text }) => text), read.answer === null, ...read.cells.map(({ asks }) => asks?.code ?? '')].join('\n')
   const [refused, setRefused] = useState<{ readonly why: Refusal; readonly typed: string } | null>(null)
   const keep = () => {
     try {
+      const asked = read.cells.find(({ asks }) => asks !== null)
+      if (asked) throw new Refusal('reading-asked-about', { field: 'reading', given: asked.text, cell: asked.cell.key, bar: asked.cell.bar, station: asked.cell.station })
       const body = checkFromDraft(draft, facts), checkId = newId()
       writeDeed({ checks: [{ ...body, id: checkId }], edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId } }] })
       go(`/inspect/done/${checkId}`, { replace: true })

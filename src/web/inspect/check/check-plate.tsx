@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react'
-import { readDraft } from '#engine/inspect/read-draft.ts'
+import { askedOf, readDraft } from '#engine/inspect/read-draft.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { CheckActions } from '#web/inspect/check/check-actions.tsx'
@@ -18,11 +18,12 @@ import { useTerms, useUnits } from '#web/units.ts'
 export function CheckPlate({ shop, draft }: { readonly shop: ShopSnapshot; readonly draft: DraftRecord }) {
   const units = useUnits(), terms = useTerms(), facts = useInspectFacts(shop), { form, typed, looks } = draft
   const [panel, open] = useState<Panel | null>(form.bars.length === 0 ? 'bars' : null), [entered, enter] = useState<string | null>(null)
-  const read = useMemo(() => readDraft({ form, typed, looks }, facts), [form, typed, looks, facts])
+  const [kept, setKept] = useState<ReadonlySet<string>>(new Set())
+  const read = useMemo(() => readDraft({ form, typed, looks }, facts, kept), [form, typed, looks, facts, kept])
   const { bars, mates, checks } = shop
   const nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), { bars, mates, checks }, facts, units, form.bars), [form.bars, bars, mates, checks, facts, units])
   const current = entered ?? read.cells.find(({ text }) => text === '')?.cell.key ?? null
-  const desk: CheckDesk = { shop, draft, read, facts, units, terms, nameOf, panel, open, current, enter }
+  const desk: CheckDesk = { shop, draft, read, facts, units, terms, nameOf, panel, open, current, enter, keepAsRead: (cell) => setKept(new Set([...kept, askedOf(cell)])) }
   const gauge = useGauge(draft.id)
   return (
     <AtCheck value={desk}>

@@ -1,6 +1,7 @@
 import { createContext, useContext } from 'react'
 import type { InspectFacts } from '#engine/inspect/inspect-facts.ts'
 import type { DraftRead } from '#engine/inspect/read-draft.ts'
+import type { ReadCell } from '#engine/inspect/read-cell.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -24,6 +25,8 @@ export type CheckDesk = {
   /** Key of the reading that is typed or comes next; null: all are there. */
   readonly current: string | null
   readonly enter: (key: string | null) => void
+  /** A reading that was asked about is meant as it stands. */
+  readonly keepAsRead: (cell: ReadCell) => void
 }
 
 const DeskContext = createContext<CheckDesk | null>(null)

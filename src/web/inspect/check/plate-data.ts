@@ -65,7 +65,7 @@ function seriesOf({ draft: { form }, read, nameOf, current }: Drawn, bars: reado
 }
 
 function meanUm(cells: readonly ReadCell[]): number | null {
-  const read = cells.flatMap(({ um }) => um ?? [])
+  const read = cells.flatMap(({ um, asks }) => (um === null || asks ? [] : um))
   return read.length === 0 ? null : read.reduce((sum, um) => sum + um, 0) / read.length
 }
 

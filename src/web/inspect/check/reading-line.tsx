@@ -1,4 +1,3 @@
-import { useState } from 'react'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
@@ -11,9 +10,8 @@ import { typeReading } from '#web/inspect/draft/draft-edits.ts'
  * keep it; else what the reading in hand was taken for, in both systems.
  */
 export function ReadingLine() {
-  const { draft: { id, form }, read, units, nameOf, current } = useCheckDesk()
-  const [kept, setKept] = useState<ReadonlySet<string>>(new Set())
-  const asked = read.cells.find(({ cell, text, asks }) => asks !== null && !kept.has(`${cell.key} ${text}`))
+  const { draft: { id, form }, read, units, nameOf, current, keepAsRead } = useCheckDesk()
+  const asked = read.cells.find(({ asks }) => asks !== null)
   const where = ({ bar, station, ...cell }: (typeof read.cells)[number]['cell']) => [nameOf(bar), `station ${station + 1}`, sayPass(cell, form)].filter((part) => part !== '').join(', ')
   if (asked?.asks) {
     const { asks, cell, text } = asked, meant = asks.facts['meant']
@@ -21,7 +19,7 @@ export function ReadingLine() {
       <div className="insp-line insp-line--asks" role="alert">
         <p><strong>{where(cell)}:</strong> {sayFinding(asks, units, nameOf)}</p>
         {typeof meant === 'string' ? <button type="button" className="action main" onClick={() => typeReading(id, cell.key, meant)}>Meant {meant}</button> : null}
-        <button type="button" className="action" onClick={() => setKept(new Set([...kept, `${cell.key} ${text}`]))}>Keep {text}</button>
+        <button type="button" className="action" onClick={() => keepAsRead(asked)}>Keep {text}</button>
       </div>
     )
   }
