@@ -11,10 +11,11 @@ import { refresh, useShop } from '#web/shop-store.ts'
 
 const InspectScreen = lazy(async () => ({ default: (await import('#web/inspect/inspect-screen.tsx')).InspectScreen }))
 const EnrolScreen = lazy(async () => ({ default: (await import('#web/shop/access/enrol-screen.tsx')).EnrolScreen }))
+const MakeScreen = lazy(async () => ({ default: (await import('#web/make/make-screen.tsx')).MakeScreen }))
 const RackScreen = lazy(async () => ({ default: (await import('#web/rack/rack-screen.tsx')).RackScreen }))
 const ShopScreen = lazy(async () => ({ default: (await import('#web/shop/shop-screen.tsx')).ShopScreen }))
 
-const titles: { readonly [place in Place]: string } = { setup: 'Set up', inspect: 'Inspect', rack: 'Rack', shop: 'Shop' }
+const titles: { readonly [place in Place]: string } = { setup: 'Set up', inspect: 'Inspect', rack: 'Rack', make: 'Make', shop: 'Shop' }
 
 export function App() {
   const route = useRoute(), main = useRef<HTMLElement>(null), before = useRef(route.place)
@@ -44,6 +45,7 @@ function Screen({ route }: { readonly route: Route }) {
   switch (route.place) {
     case 'setup': return <SetupScreen shop={shop} rest={route.rest} />
     case 'inspect': return <InspectScreen shop={shop} rest={route.rest} />
+    case 'make': return <MakeScreen shop={shop} rest={route.rest} />
     case 'rack': return <RackScreen shop={shop} rest={route.rest} />
     case 'shop': return <ShopScreen shop={shop} rest={route.rest} />
     case null: return <div className="page"><h1>There is no page here</h1><p><Link to="/setup">Go to Set up</Link></p></div>

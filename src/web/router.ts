@@ -1,6 +1,6 @@
 import { useSyncExternalStore } from 'react'
 
-export const places = ['setup', 'inspect', 'rack', 'shop'] as const
+export const places = ['setup', 'inspect', 'rack', 'make', 'shop'] as const
 export type Place = (typeof places)[number]
 
 /** Where the person is: the place, and the steps of the address behind it. `place` null: an address we do not have. */

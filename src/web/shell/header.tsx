@@ -7,7 +7,7 @@ import { SavedState } from '#web/shell/saved-state.tsx'
 import { useUnits } from '#web/units.ts'
 
 const tabs: readonly { readonly place: Place; readonly name: string }[] = [
-  { place: 'setup', name: 'Set up' }, { place: 'inspect', name: 'Inspect' }, { place: 'rack', name: 'Rack' }, { place: 'shop', name: 'Shop' },
+  { place: 'setup', name: 'Set up' }, { place: 'inspect', name: 'Inspect' }, { place: 'rack', name: 'Rack' }, { place: 'make', name: 'Make' }, { place: 'shop', name: 'Shop' },
 ]
 
 /** The head of the sheet: the places, where the work is saved, what numbers are in, who works here. */

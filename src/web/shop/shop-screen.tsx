@@ -7,6 +7,8 @@ import { Owner } from '#web/shop/access/owner.tsx'
 import { DeviceSettings } from '#web/shop/device-settings.tsx'
 import { InstrumentList } from '#web/shop/instruments/instrument-list.tsx'
 import { LimitSettings } from '#web/shop/limit-settings.tsx'
+import { MachineList, StockList } from '#web/shop/make-lists.tsx'
+import { RateSettings } from '#web/shop/rate-settings.tsx'
 import { ShopName } from '#web/shop/shop-name.tsx'
 import { UnitSettings } from '#web/shop/unit-settings.tsx'
 import { ViseForm } from '#web/shop/vise-form.tsx'
@@ -16,6 +18,8 @@ import '#web/styles/shop.css'
 
 const InstrumentForm = lazy(async () => ({ default: (await import('#web/shop/instruments/instrument-form.tsx')).InstrumentForm }))
 const ViseMeasuredScreen = lazy(async () => ({ default: (await import('#web/shop/vise-measured/vise-measured-screen.tsx')).ViseMeasuredScreen }))
+const MachineForm = lazy(async () => ({ default: (await import('#web/shop/machines/machine-form.tsx')).MachineForm }))
+const StockForm = lazy(async () => ({ default: (await import('#web/shop/stock/stock-form.tsx')).StockForm }))
 const ViseCardPage = lazy(async () => ({ default: (await import('#web/shop/vise-card-page.tsx')).ViseCardPage }))
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
@@ -25,6 +29,9 @@ export function ShopScreen({ shop, rest: [first, id, what] }: Props) {
   if (first === undefined) return <Settings shop={shop} />
   const vise = shop.vises.find((one) => one.id === id), instrument = shop.instruments.find((one) => one.id === id)
   if (first === 'instrument' && (id === 'new' || instrument !== undefined)) return <InstrumentForm key={id} instrument={instrument ?? null} />
+  const machine = shop.machines.find((one) => one.id === id), stock = shop.stock.find((one) => one.id === id)
+  if (first === 'machine' && (id === 'new' || machine !== undefined)) return <MachineForm key={id} machine={machine ?? null} />
+  if (first === 'stock' && (id === 'new' || stock !== undefined)) return <StockForm key={id} stock={stock ?? null} />
   if (first === 'vise' && id === 'new') return <ViseForm vise={null} />
   if (first !== 'vise' || vise === undefined) return <div className="page"><h1>This is not in the shop</h1><p><Link to="/shop">See the shop</Link></p></div>
   if (what === 'measure') return <ViseMeasuredScreen key={id} vise={vise} />
@@ -39,6 +46,9 @@ function Settings({ shop }: { readonly shop: ShopSnapshot }) {
         <h1>Shop</h1>
         <ViseList shop={shop} />
         <InstrumentList instruments={shop.instruments} />
+        <MachineList machines={shop.machines} />
+        <StockList stock={shop.stock} />
+        <RateSettings rates={shop.shop.making} />
         <UnitSettings shop={shop} />
         <DeviceSettings />
         <LimitSettings limitsUm={shop.shop.limitsUm} />

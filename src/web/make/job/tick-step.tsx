@@ -1,0 +1,45 @@
+import { hoursKey } from '#engine/make/job/actuals-from.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
+import { sayStep } from '#words/say-make.ts'
+import { deviceNow } from '#web/device.ts'
+import { barsDeed } from '#web/make/job/bars-deed.ts'
+import type { StepProps } from '#web/make/job/step-card.tsx'
+import { typeTool } from '#web/make/job-edits.ts'
+import { nowIso } from '#web/new-id.ts'
+import { NumberField } from '#web/parts/number-field.tsx'
+import { offerUndo } from '#web/parts/undo-bar.tsx'
+import { sayDay } from '#web/rack/say-bar.ts'
+import { go } from '#web/router.ts'
+import { useUnits } from '#web/units.ts'
+import { writeDeed } from '#web/write.ts'
+
+/** Done, by whom, when, and how long it took; taken back at one touch. */
+export function TickStep({ job, view, step }: StepProps) {
+  const units = useUnits(), { kind } = step, tick = job.done[kind], key = `hours.${kind}`, refused = view.refused[hoursKey(kind)], { steps } = view.plan
+  const isLast = steps.every((one) => one.state === 'done' || one.kind === kind), at = steps.findIndex((one) => one.kind === kind)
+  const done = () => {
+    const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null
+    const after = { ...before, [kind]: { hours: job.tools[key] ?? '', person, atIso: nowIso() } }
+    writeDeed({ ...cut, edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(isLast ? { state: 'done' } : {}) } }] })
+    offerUndo(`${sayStep(kind)}: done.`, () => { writeDeed({ edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}) } }], ...(cut ? { events: cut.events.filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })) } : {}) }) })
+    if (!isLast) go(`/make/job/${job.id}/${at + 2}`)
+  }
+  const open = () => {
+    const { [kind]: _tick, ...rest } = job.done
+    writeDeed({ edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open' } }] })
+  }
+  if (tick !== undefined) {
+    return (
+      <footer className="mk-tick">
+        <p><span className="mark">✓</span> Done {sayDay(tick.atIso)}{tick.person === '' ? '' : ` by ${tick.person}`}{tick.hours.trim() === '' ? '' : `, ${tick.hours} h`}{refused ? <span className="status--danger"> {sayRefusal(refused, units)}</span> : null}</p>
+        <button type="button" className="action" onClick={open}>Not done after all</button>
+      </footer>
+    )
+  }
+  return (
+    <footer className="mk-tick">
+      <NumberField label="hours it took" value={job.tools[key] ?? ''} ifEmpty="not noted" onChange={(text) => typeTool(job.id, key, text)} />
+      <button type="button" className="action main" onClick={done}>{isLast ? 'Done: the job is made' : 'Done'}</button>
+    </footer>
+  )
+}

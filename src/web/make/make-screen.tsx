@@ -1,0 +1,39 @@
+import { lazy, useEffect } from 'react'
+import type { ShopSnapshot } from '#model/snapshot.ts'
+import { Landing } from '#web/make/landing/landing.tsx'
+import { OrderScreen } from '#web/make/order/order-screen.tsx'
+import { beginJob, newOrder } from '#web/make/job-edits.ts'
+import { Link } from '#web/parts/link.tsx'
+import { go } from '#web/router.ts'
+import '#web/styles/make.css'
+
+const JobScreen = lazy(async () => ({ default: (await import('#web/make/job/job-screen.tsx')).JobScreen }))
+const RouteSheetPage = lazy(async () => ({ default: (await import('#web/make/print/route-sheet-page.tsx')).RouteSheetPage }))
+const CutListPage = lazy(async () => ({ default: (await import('#web/make/print/cut-list-page.tsx')).CutListPage }))
+const BuyingListPage = lazy(async () => ({ default: (await import('#web/make/print/buying-list-page.tsx')).BuyingListPage }))
+
+type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
+
+/** From a missing height to bars in the rack: orders, the ways to them, and the work step by step. */
+export function MakeScreen({ shop, rest: [first, id, what] }: Props) {
+  const job = shop.jobs.find((one) => one.id === id)
+  if (first === undefined) return <Landing shop={shop} />
+  if (first === 'new') return <NewOrder shop={shop} heights={id ?? ''} />
+  if (first === 'order' && job?.route === null) return <OrderScreen shop={shop} job={job} />
+  if ((first === 'order' || first === 'job') && job !== undefined && job.route !== null) {
+    switch (what) {
+      case 'sheet': return <RouteSheetPage shop={shop} job={job} />
+      case 'cuts': return <CutListPage shop={shop} job={job} />
+      case 'buying': return <BuyingListPage shop={shop} job={job} />
+      default: return <JobScreen shop={shop} job={job} step={what} />
+    }
+  }
+  if (first === 'job' && job !== undefined) return <OrderScreen shop={shop} job={job} />
+  return <div className="page"><h1>There is no such job here</h1><p><Link to="/make">Go to Make</Link></p></div>
+}
+
+/** `/make/new/35`: an order with its height filled in, for whoever found that it is missing. */
+function NewOrder({ shop, heights }: { readonly shop: ShopSnapshot; readonly heights: string }) {
+  useEffect(() => { go(`/make/order/${beginJob(newOrder(shop, { heights }))}`, { replace: true }) }, [])
+  return <output className="page">Opening</output>
+}

@@ -1,0 +1,20 @@
+import { orderOf } from '#engine/make/order/order.ts'
+import { orderFrom } from '#engine/make/job/order-from.ts'
+import type { JobRecord } from '#model/job-record.ts'
+import { Refusal } from '#model/refusal.ts'
+import type { Units } from '#model/shop-record.ts'
+import { wordLength } from '#model/length.ts'
+import { sayHeights } from '#words/say-make.ts'
+import { attempt } from '#web/make/facts.ts'
+
+/** What it is called: its name, or what it makes. */
+export function sayJob({ name, form }: Pick<JobRecord, 'name' | 'form'>, units: Units): string {
+  return name || sayOrder(form, units)
+}
+
+/** `12 to 44, 17 heights × 4, 4 thick, 124 long`. */
+export function sayOrder(form: JobRecord['form'], units: Units): string {
+  const order = attempt(() => orderOf(orderFrom(form)))
+  if (order instanceof Refusal) return 'an order being written'
+  return `${sayHeights(order.heightsMm, units)} × ${order.each}, ${wordLength(order.thicknessMm, units)} thick, ${wordLength(order.lengthMm, units)} long`
+}
