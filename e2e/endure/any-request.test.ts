@@ -13,7 +13,7 @@ let store: Store, ask: (path: string, body?: string) => Promise<{ readonly statu
 beforeAll(async () => {
   store = await openStore(':memory:')
   await loadDemo(store)
-  const app = createApp(store, { webFolder: '/nowhere', log: (line) => logged.push(line) })
+  const app = createApp(store, { webFolder: '/nowhere', log: (entry) => logged.push(JSON.stringify(entry)) })
   ask = async (path, body) => {
     const answer = await app.request(`http://127.0.0.1:4173${path}`, body === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body })
     return { status: answer.status, text: await answer.text() }

@@ -32,11 +32,13 @@ The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout
   addCard(program, out)
   addCalc(program, out)
   addServe(program)
+  addBackup(program, out)
   addAccess(program, out)
   return program
 }
 
 const dataOption = () => new Option('--data <folder>', 'folder of the shop\'s database')
+const backupsOption = () => new Option('--backups <folder>', 'folder of the backups; left out: TWINREST_BACKUPS, or backups in the data folder')
 const viseOption = () => new Option('--vise <vise>', 'its name or id; left out: the only one, or the one used last')
 const unitOption = () => new Option('--unit <unit>', 'unit of numbers without one; left out: the shop\'s').choices(['mm', 'in'])
 
@@ -103,9 +105,23 @@ function addServe(program: Command): void {
     .option('--lan', 'open the shop to the network: enrolled devices alone are let in (or TWINREST_LAN=1)')
     .option('--host-name <name>', 'a name or address the machine is reached by, besides those it knows; may be given again', several)
     .option('--cert <file>', 'certificate for https, PEM; left out: the shop\'s own where "twinrest certificate" made one').option('--key <file>', 'its key, PEM')
+    .addOption(backupsOption()).option('--backup-hours <hours>', 'a backup is made when the last is older; left out: 24, 0: never').option('--log-requests', 'a line in the log for every request')
     .option('--behind-proxy', 'a proxy on this machine lets the network in, by https; its forwarded headers are taken at their word')
     .addHelpText('after', '\nExamples:\n  twinrest owner passphrase\n  twinrest certificate\n  twinrest serve --lan')
     .action(async (options: ServeOptions) => { await (await import('#cli/commands/serve.ts')).serveCommand(options) })
+}
+
+function addBackup(program: Command, out: Out): void {
+  program.command('backup').description('Make a copy of the whole shop as it stands, also while a server has it open, and look it through.')
+    .option('--list', 'instead: the backups there are, the newest first').addOption(backupsOption()).addOption(dataOption())
+    .action(async (options: BackupOptions) => { await (await import('#cli/commands/backup.ts')).backupCommand(options, out) })
+  program.command('restore').argument('<file>', 'a backup, by its path or its name in the folder of the backups')
+    .description('Put a backup in the place of the shop. The shop before is kept beside it. Stop the server first.').addOption(backupsOption()).addOption(dataOption())
+    .action(async (file: string, options: BackupOptions) => { await (await import('#cli/commands/backup.ts')).restoreCommand(file, options, out) })
+  program.command('export').argument('[file]', 'left out: standard output').description('Write the whole shop as JSON: everything that ever happened in it, less devices and passphrase.').addOption(dataOption())
+    .action(async (file: string | undefined, options: DataOptions) => { await (await import('#cli/commands/shop-file.ts')).exportCommand(file, options, out) })
+  program.command('import').argument('<file>', 'a shop as JSON; - for standard input').description('Read a whole shop into an empty data folder: all of it, or nothing.').addOption(dataOption())
+    .action(async (file: string, options: DataOptions) => { await (await import('#cli/commands/shop-file.ts')).importCommand(file, options, out) })
 }
 
 function addAccess(program: Command, out: Out): void {
@@ -128,6 +144,7 @@ function addAccess(program: Command, out: Out): void {
 const several = (name: string, before: readonly string[] | undefined): readonly string[] => [...before ?? [], name]
 
 export type DataOptions = { readonly data?: string }
+export type BackupOptions = DataOptions & { readonly backups?: string; readonly list?: true }
 export type SetupOptions = DataOptions & { readonly vise?: string; readonly json?: true; readonly svg?: string }
 export type ListOptions = DataOptions & {
   readonly height?: string; readonly thickness?: string; readonly length?: string; readonly find?: string; readonly trust?: string
@@ -141,5 +158,6 @@ export type ImportOptions = DataOptions & { readonly dryRun?: true; readonly id?
 export type CardOptions = DataOptions & { readonly vise?: string; readonly paper?: 'A4' | 'Letter'; readonly svg?: string }
 export type ServeOptions = DataOptions & {
   readonly port?: string; readonly demo?: true; readonly lan?: true; readonly hostName?: readonly string[]; readonly cert?: string; readonly key?: string; readonly behindProxy?: true
+  readonly backups?: string; readonly backupHours?: string; readonly logRequests?: true
 }
 export type CertificateOptions = DataOptions & { readonly hostName?: readonly string[]; readonly newAuthority?: true; readonly json?: true }

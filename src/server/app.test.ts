@@ -23,7 +23,7 @@ beforeEach(async () => {
   writeFileSync(join(web, 'sw.js'), 'self.x = 1')
   store = await openStore(':memory:')
   logged = []
-  app = createApp(store, { webFolder: web, log: (line) => logged.push(line) })
+  app = createApp(store, { webFolder: web, log: (entry) => logged.push(JSON.stringify(entry)) })
 })
 afterEach(async () => {
   await store.close()
@@ -250,12 +250,12 @@ describe('addresses', () => {
 
 describe('a fault', () => {
   it('is answered by an id that is in the log, and nothing of what was sent is', async () => {
-    const broken = createApp({ ...store, db: new Proxy(store.db, { get: () => { throw new TypeError('the shelf fell over') } }) }, { webFolder: web, log: (line) => logged.push(line) })
+    const broken = createApp({ ...store, db: new Proxy(store.db, { get: () => { throw new TypeError('the shelf fell over') } }) }, { webFolder: web, log: (entry) => logged.push(JSON.stringify(entry)) })
     const answer = await broken.request('http://127.0.0.1:4173/api/history/bar/KarlMustermann')
     const { fault } = await answer.json() as { fault: string }
     expect(answer.status).toBe(500)
     expect(fault).toMatch(/^[0-9a-f]{8}$/)
-    expect(logged.join('')).toContain(`fault ${fault} GET /api/history/:kind/:id`)
+    expect(logged.join('')).toContain(`"what":"fault","id":"${fault}","method":"GET","route":"/api/history/:kind/:id"`)
     expect(logged.join('')).toContain('the shelf fell over')
     expect(logged.join('')).not.toContain('KarlMustermann')
   })

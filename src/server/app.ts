@@ -7,10 +7,14 @@ import { trustFilesOf } from '#server/access/trust-files.ts'
 import { unlockedOf } from '#server/access/unlocked.ts'
 import { guard } from '#server/guard.ts'
 import type { Doors } from '#server/open-route.ts'
+import type { Log } from '#server/log.ts'
+import { type Metrics, metricsOf } from '#server/metrics.ts'
 import { addAccessRoutes } from '#server/routes/access.ts'
+import { addBackupRoutes } from '#server/routes/backup.ts'
 import { addCalcRoutes } from '#server/routes/calc.ts'
 import { addInspectRoutes } from '#server/routes/inspect.ts'
 import { addLiveRoutes } from '#server/routes/live.ts'
+import { addOperationRoutes } from '#server/routes/operation.ts'
 import { addDescription } from '#server/routes/openapi.ts'
 import { addRackRoutes } from '#server/routes/rack.ts'
 import { addRackDeedRoutes } from '#server/routes/rack-deeds.ts'
@@ -18,23 +22,27 @@ import { addSetupRoutes } from '#server/routes/setup.ts'
 import { addShopRoutes } from '#server/routes/shop.ts'
 import { addWriteRoutes } from '#server/routes/writes.ts'
 import { staticFilesOf } from '#server/static-files.ts'
-import { answerTrouble, type Log } from '#server/troubles.ts'
+import { answerTrouble } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
 import type { AskSlow } from '#tasks/make/slow-calculations.ts'
 import { newsOf } from '#tasks/shop/news.ts'
 
-/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. */
-export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal }
+/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. `backupFolder`: left out, none are kept. */
+export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal; readonly backupFolder?: string; readonly logRequests?: boolean }
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
-export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal }: AppOptions): Hono {
+export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backupFolder, logRequests = false }: AppOptions): Hono {
   const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
+  const metrics: Metrics = metricsOf()
+  app.use('/api/*', metrics.measure(logRequests ? log : null))
   app.use('/api/*', async (c, next) => { await next(); c.header('cache-control', 'no-store') })
   app.use('/api/*', guard(reach))
   app.use('/api/*', admit(access))
   addAccessRoutes(doors, access)
   addShopRoutes(doors, store)
-  addLiveRoutes(doors, access, newsOf(store), ending)
+  const live = addLiveRoutes(doors, access, newsOf(store), ending)
+  addOperationRoutes(doors, store, { metrics, live, backupFolder: backupFolder ?? null })
+  addBackupRoutes(doors, store, backupFolder ?? null)
   addWriteRoutes(doors, store)
   addRackRoutes(doors, store)
   addRackDeedRoutes(doors, store)

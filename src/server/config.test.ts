@@ -3,19 +3,19 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { checkoutTop, readConfig } from '#server/config.ts'
 
-const alone = { open: 'this machine', hostNames: [], certificate: null } as const
+const alone = { open: 'this machine', hostNames: [], certificate: null, backupHours: 24, logRequests: false } as const
 const refused = (code: string) => expect.objectContaining({ name: 'Refusal', code }) as Error
 
 describe('where to listen and where the shop is kept', () => {
   it('takes the usual where nothing is said, from the checkout and not from the working directory', () => {
-    expect(readConfig([], {})).toEqual({ port: 4173, dataFolder: join(checkoutTop(), 'data'), demo: false, ...alone })
+    expect(readConfig([], {})).toEqual({ port: 4173, dataFolder: join(checkoutTop(), 'data'), backupFolder: join(checkoutTop(), 'data', 'backups'), demo: false, ...alone })
     expect(existsSync(join(checkoutTop(), 'package.json'))).toBe(true)
   })
 
   it('takes the command line before the environment', () => {
     const environment = { TWINREST_PORT: '5000', TWINREST_DATA: '/tmp/from-the-environment' }
-    expect(readConfig([], environment)).toEqual({ port: 5000, dataFolder: '/tmp/from-the-environment', demo: false, ...alone })
-    expect(readConfig(['--port', '6000', '--data=/tmp/said', '--demo'], environment)).toEqual({ port: 6000, dataFolder: '/tmp/said', demo: true, ...alone })
+    expect(readConfig([], environment)).toEqual({ port: 5000, dataFolder: '/tmp/from-the-environment', backupFolder: '/tmp/from-the-environment/backups', demo: false, ...alone })
+    expect(readConfig(['--port', '6000', '--data=/tmp/said', '--demo'], environment)).toEqual({ port: 6000, dataFolder: '/tmp/said', backupFolder: '/tmp/said/backups', demo: true, ...alone })
     expect(readConfig([], { TWINREST_DATA: '', TWINREST_PORT: '' })).toEqual(readConfig([], {}))
   })
 
@@ -24,6 +24,12 @@ describe('where to listen and where the shop is kept', () => {
     [['--port'], 'option-empty'], [['--data', ''], 'option-empty'], [['--prot', '5000'], 'unknown-option'], [['5000'], 'unknown-option'],
   ])('%j is refused: %s', (args, code) => {
     expect(() => readConfig(args, {})).toThrow(refused(code))
+  })
+
+  it('keeps backups where and as often as it is told', () => {
+    expect(readConfig(['--backups', '/mnt/other', '--backup-hours', '0', '--log-requests'], {})).toMatchObject({ backupFolder: '/mnt/other', backupHours: 0, logRequests: true })
+    expect(readConfig([], { TWINREST_BACKUPS: '/mnt/other', TWINREST_BACKUP_HOURS: '6', TWINREST_LOG_REQUESTS: '1' })).toMatchObject({ backupFolder: '/mnt/other', backupHours: 6, logRequests: true })
+    for (const hours of ['soon', '-1', '1.5', '9999']) expect(() => readConfig(['--backup-hours', hours], {})).toThrow(refused('value-not-allowed'))
   })
 
   it('opens the shop by a word of its own alone, on the command line or in the environment', () => {

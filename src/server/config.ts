@@ -14,6 +14,11 @@ export type Config = {
   readonly open: 'this machine' | 'network' | 'proxy'
   /** Names and addresses the machine is reached by, besides those it knows itself. */
   readonly hostNames: readonly string[]
+  readonly backupFolder: string
+  /** A backup is made when the last one is older than this; 0: never. */
+  readonly backupHours: number
+  /** Every request gets a line in the log. */
+  readonly logRequests: boolean
   /** Files of a certificate and its key, as PEM; null: the shop's own where one was made. */
   readonly certificate: { readonly certificate: string; readonly key: string } | null
 }
@@ -23,9 +28,10 @@ type Environment = { readonly [name: string]: string | undefined }
 const options = {
   'port': { type: 'string' }, 'data': { type: 'string' }, 'demo': { type: 'boolean' },
   'lan': { type: 'boolean' }, 'behind-proxy': { type: 'boolean' }, 'host-name': { type: 'string', multiple: true }, 'cert': { type: 'string' }, 'key': { type: 'string' },
+  'backups': { type: 'string' }, 'backup-hours': { type: 'string' }, 'log-requests': { type: 'boolean' },
 } as const
 type Name = keyof typeof options
-const usualPort = '4173'
+const usualPort = '4173', usualBackupHours = '24'
 
 /**
  * Where to listen, whom to let in and where the shop is kept: the command line before the environment before the usual.
@@ -46,9 +52,13 @@ export function readConfig(args: readonly string[], environment: Environment): C
   }
   const text = (name: Name, variable: string) => texts.get(name)?.at(-1) ?? (environment[variable] || undefined)
   const isOn = (name: Name, variable: string) => switches.has(name) || readSwitch(environment, variable)
+  const dataFolder = dataFolderFrom(texts.get('data')?.at(-1), environment)
   return {
     port: readPort(text('port', 'TWINREST_PORT') ?? usualPort),
-    dataFolder: dataFolderFrom(texts.get('data')?.at(-1), environment),
+    dataFolder,
+    backupFolder: backupFolderFrom(texts.get('backups')?.at(-1), dataFolder, environment),
+    backupHours: readHours(text('backup-hours', 'TWINREST_BACKUP_HOURS') ?? usualBackupHours),
+    logRequests: isOn('log-requests', 'TWINREST_LOG_REQUESTS'),
     demo: switches.has('demo'),
     open: openTo(isOn('lan', 'TWINREST_LAN'), isOn('behind-proxy', 'TWINREST_BEHIND_PROXY')),
     hostNames: (texts.get('host-name') ?? environment.TWINREST_HOST_NAME?.split(',').filter((name) => name.trim() !== '') ?? []).map(readHostName),
@@ -60,6 +70,19 @@ export function readConfig(args: readonly string[], environment: Environment): C
 export function dataFolderFrom(given: string | undefined, environment: Environment): string {
   if (given === '') throw new Refusal('option-empty', { given: '--data' })
   return resolve(given ?? (environment.TWINREST_DATA || join(checkoutTop(), 'data')))
+}
+
+/** The folder of the backups; another disk than that of the data outlives it. @throws Refusal `option-empty` */
+export function backupFolderFrom(given: string | undefined, dataFolder: string, environment: Environment): string {
+  if (given === '') throw new Refusal('option-empty', { given: '--backups' })
+  return resolve(given ?? (environment.TWINREST_BACKUPS || join(dataFolder, 'backups')))
+}
+
+/** @throws Refusal `value-not-allowed` */
+function readHours(text: string): number {
+  const hours = /^\d{1,4}$/.test(text.trim()) ? Number(text) : Number.NaN
+  if (!(hours <= 8760)) throw new Refusal('value-not-allowed', { field: '--backup-hours', given: text.slice(0, 40), needed: 'whole hours from 0 (never) to 8760' })
+  return hours
 }
 
 /** @throws Refusal `bad-port` */

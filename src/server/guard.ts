@@ -5,8 +5,8 @@ import type { Reach } from '#server/access/reach.ts'
 
 const mebibyte = 1024 * 1024
 
-/** Largest body: calculations take arrays of cases. */
-export const mostBytesFor = (path: string): number => (path.startsWith('/api/calc/') ? 4 * mebibyte : mebibyte)
+/** Largest body: calculations take arrays of cases; a whole shop is brought by its owner, who was asked for the passphrase before it is read. */
+export const mostBytesFor = (path: string): number => (path === '/api/import' ? 256 * mebibyte : path.startsWith('/api/calc/') ? 4 * mebibyte : mebibyte)
 
 /**
  * Turns away what did not come from our own screens or command: other hosts, other sites, bodies too large, of unknown

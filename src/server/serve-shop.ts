@@ -9,10 +9,11 @@ import type { Reach } from '#server/access/reach.ts'
 import { type Shown, shownCertificate } from '#server/access/shown-certificate.ts'
 import { createPlainApp } from '#server/access/trust-files.ts'
 import { createApp } from '#server/app.ts'
+import { keepBackups } from '#server/backup-clock.ts'
 import { checkoutTop, type Config } from '#server/config.ts'
 import { headers } from '#server/headers.ts'
+import { jsonLines } from '#server/log.ts'
 import { onePort } from '#server/one-port.ts'
-import type { Log } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
 import { ownerIsSet } from '#tasks/access/owner.ts'
 import { askWorker } from '#tasks/make/ask-worker.ts'
@@ -33,25 +34,26 @@ export type Serving = { readonly url: string; readonly addresses: readonly strin
  */
 export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Promise<Serving> {
   if (config.open !== 'this machine' && !await ownerIsSet(store)) throw new Refusal('passphrase-needed')
-  const log: Log = (line) => { process.stderr.write(line) }
+  const log = jsonLines((line) => { process.stderr.write(line) })
   let shown = await shownCertificate(config, Date.now()), port = config.port
   const reach = reachOf(config, () => port, () => shown)
   const ending = new AbortController()
-  const app = createApp(store, { ending: ending.signal, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
+  const app = createApp(store, { ending: ending.signal, backupFolder: config.backupFolder, logRequests: config.logRequests, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
   const whole = listenerOf(app.fetch), { front, show, closeIdle, closeAll } = shown === null
     ? onePort(whole, null)
     : onePort(onPlain(whole, listenerOf(createPlainApp(reach).fetch)), { listener: whole, shown })
   port = await listening(front, port, config.open === 'network' ? undefined : loopback)
+  const endBackups = keepBackups(store, config.backupFolder, config.backupHours, log)
   const looking = setInterval(() => void look(), lookMs).unref()
   async function look(): Promise<void> {
     try {
       shown = await shownCertificate(config, Date.now()) ?? shown
       if (shown !== null) show?.(shown)
-    } catch (error) { log(`the certificate could not be looked at: ${error instanceof Error ? error.message : String(error)}\n`) }
+    } catch (error) { log({ level: 'error', what: 'certificate not looked at', why: error instanceof Error ? error.message : String(error) }) }
   }
   return {
     url: `http://${loopback}:${port}`, addresses: reach.addresses(),
-    stop: async () => { clearInterval(looking); ending.abort(); await stopped(front, closeIdle, closeAll) },
+    stop: async () => { clearInterval(looking); endBackups(); ending.abort(); await stopped(front, closeIdle, closeAll) },
   }
 }
 

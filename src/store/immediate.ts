@@ -62,6 +62,15 @@ class ImmediateDriver extends SqliteDriver {
       await setTimeout(pauseMs)
     }
   }
+
+  /** SQLite takes a transaction back by itself when the disk is full; then there is nothing left to take back, and the reason must not be lost over it. */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    try {
+      await super.rollbackTransaction(connection)
+    } catch (error) {
+      if (!(error instanceof Error && /no transaction is active/.test(error.message))) throw error
+    }
+  }
 }
 
 const isBusy = (error: unknown): boolean => error instanceof Error && 'code' in error && error.code === 'SQLITE_BUSY'

@@ -3,8 +3,10 @@ import { Kysely, Migrator, type SqliteDatabase } from 'kysely'
 import { accessSync, constants, existsSync, mkdirSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import { Refusal } from '#model/refusal.ts'
+import { examine } from '#store/examine.ts'
 import { ImmediateDialect } from '#store/immediate.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
+import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
 import { startShop } from '#store/start-shop.ts'
 import type { Store } from '#store/store.ts'
@@ -29,7 +31,7 @@ export async function openStore(folder: string): Promise<Store> {
     const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: keepingStatements(raw) }) })
     const { error } = await new Migrator({ db, provider: { getMigrations: async () => ({ ...migrations }) } }).migrateToLatest()
     if (error) throw error
-    const store: Store = { db, shop: 'shop', close: () => db.destroy() }
+    const store: Store = { db, shop: 'shop', folder, close: () => db.destroy() }
     await startShop(store)
     return store
   } catch (error) {
@@ -71,23 +73,9 @@ function open(file: string, folder: string): Database.Database {
   }
 }
 
-/** Looks before anything is touched: sound, ours, and not written by a later program. */
-function examine(raw: Database.Database, file: string): void {
-  const sound = raw.pragma('quick_check(1)', { simple: true })
-  if (sound !== 'ok') throw new Refusal('database-damaged', { file, given: String(sound) })
-  const tables = raw.prepare<[], string>("select name from sqlite_master where type = 'table'").pluck().all()
-  if (tables.length === 0) return
-  if (!tables.includes('kysely_migration')) throw new Refusal('database-not-ours', { file, given: tables.slice(0, 5) })
-  const run = raw.prepare<[], string>('select name from kysely_migration order by name').pluck().all()
-  const newer = run.findLast((name) => !Object.hasOwn(migrations, name))
-  if (newer !== undefined) throw new Refusal('database-newer-than-program', { file, given: newer, needed: Object.keys(migrations).at(-1)! })
-}
-
 function refusalFrom(error: unknown, file: string, folder: string): unknown {
-  if (!(error instanceof Database.SqliteError)) return error
-  if (/^SQLITE_(NOTADB|CORRUPT)/.test(error.code)) return new Refusal('database-damaged', { file, given: error.message })
-  if (/^SQLITE_(CANTOPEN|READONLY|PERM)/.test(error.code)) return notWritable(folder, error)
-  return error
+  const refusal = refusalOf(error, folder)
+  return refusal instanceof Refusal && refusal.code === 'database-damaged' ? new Refusal('database-damaged', { ...refusal.facts, file }) : refusal
 }
 
 function notWritable(folder: string, error: unknown): Refusal {

@@ -35,7 +35,7 @@ afterEach(async () => {
   rmSync(web, { recursive: true })
 })
 
-const open = (reach: Reach, limits: Partial<Limits> = {}): Hono => createApp(store, { webFolder: web, log: (line) => logged.push(line), reach, limits: { ...usualLimits(), ...limits } })
+const open = (reach: Reach, limits: Partial<Limits> = {}): Hono => createApp(store, { webFolder: web, log: (entry) => logged.push(JSON.stringify(entry)), reach, limits: { ...usualLimits(), ...limits } })
 
 type Asked = { readonly from?: string; readonly cookie?: string; readonly body?: unknown; readonly https?: boolean; readonly headers?: { readonly [name: string]: string }; readonly method?: string; readonly at?: Hono }
 type Said = { readonly status: number; readonly body: { readonly [key: string]: unknown }; readonly cookies: readonly string[]; readonly headers: Headers }
@@ -273,7 +273,7 @@ describe('behind a proxy', () => {
 it('no secret stands in an error or in the log', async () => {
   await ownerIsSet()
   const cookie = await enrolled(), { code } = await inviteDevice(store, makerFor('', 'test'))
-  const broken = createApp({ ...store, db: new Proxy(store.db, { get: () => { throw new TypeError('the shelf fell over') } }) }, { webFolder: web, log: (line) => logged.push(line), reach: lan })
+  const broken = createApp({ ...store, db: new Proxy(store.db, { get: () => { throw new TypeError('the shelf fell over') } }) }, { webFolder: web, log: (entry) => logged.push(JSON.stringify(entry)), reach: lan })
   const answers = [
     await ask('/api/shop', { at: broken, cookie }), await ask('/api/enrol', { at: broken, body: { code, name: 'x' } }), await ask('/api/owner/unlock', { at: broken, from: '127.0.0.1', body: { passphrase } }),
     await ask('/api/enrol', { body: { code: `${code}${code}`, name: 'x' } }), await ask('/api/enrol', { body: { code, name: 'x', [code]: 1 } }), await ask('/api/owner/unlock', { cookie, body: { passphrase: `${passphrase}!` } }), await ask('/api/enrol', { body: { code, name: '' } }),

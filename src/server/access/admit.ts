@@ -47,6 +47,11 @@ export async function mindOwner(c: Context): Promise<void> {
   if (!await c.get('caller').isOwner()) throw new Refusal('owner-needed')
 }
 
+/** For this machine itself, and the owner. @throws Refusal `owner-needed` */
+export async function mindHere(c: Context): Promise<void> {
+  if (!c.get('caller').here) await mindOwner(c)
+}
+
 /** Whether who asked is still let in: for what goes on long after it was asked. */
 export async function isStillIn(c: Context, { store }: Access): Promise<boolean> {
   const { here, https } = c.get('caller')

@@ -12,8 +12,6 @@ const entrySchema = z.looseObject({ id: idSchema, atIso: z.string(), person: z.s
 
 /** The shop as it stands, and how it came to. */
 export function addShopRoutes(doors: Doors, store: Store): void {
-  openRoute(doors, { method: 'get', path: '/api/health', summary: 'Whether the server answers.', answer: z.object({ up: z.literal(true) }) },
-    async (c) => c.json({ up: true }))
   openRoute(doors, { method: 'get', path: '/api/shop', summary: 'All records, checks and events of the shop.', answer: snapshotSchema },
     async (c) => c.json(await snapshotOf(store)))
   openRoute(doors, { method: 'get', path: '/api/history/{kind}/{id}', summary: 'Everything that happened to a record, oldest first.', answer: z.array(entrySchema) },

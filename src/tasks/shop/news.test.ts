@@ -30,7 +30,7 @@ const wholeOf = (news: ShopNews): ShopSnapshot => { if ('whole' in news) return 
 
 test('whoever follows the news, in whatever strides, has the shop as a fresh look at it', async () => {
   await loadDemo(store)
-  const news = newsOf(store), [{ id: bar }] = await recordsOf(store, 'bar') as [{ id: string }]
+  const news = newsOf(store), bar = (await recordsOf(store, 'bar'))[0]!.id
   const acts: readonly ((n: number) => Promise<unknown>)[] = [
     async (n) => applyChanges(store, [editOf('shop', await recordOf(store, 'shop', 'shop'), { name: `Shop ${n}` }, by)]),
     async (n) => applyChanges(store, [firstChange('slot', by.newId(), { code: `2222${String(1000 + n).replaceAll(/[01]/g, 'Z')}`.slice(0, 8), name: `S${n}` }, by)]).catch(() => null),
