@@ -5,6 +5,7 @@ import { keepDeed } from '#store/deeds.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { type Maker, makerFor } from '#tasks/maker.ts'
+import { demoRates } from '#tasks/shop/demo/demo-make.ts'
 import { demoDeed } from '#tasks/shop/demo/demo-deed.ts'
 
 /** What a shop may hold and still be empty: somebody has said who they are and what they count in. */
@@ -22,7 +23,7 @@ export function loadDemo(store: Store, by: Maker = makerFor('', 'demo')): Promis
     }
     const shop = await recordOf(tx, 'shop', 'shop')
     const deed = demoDeed(by, (await recordsOf(tx, 'person')).map((person) => person.initials))
-    const named = editOf('shop', shop, { demo: true, ...(shop.name === '' ? { name: 'Invented demo shop' } : {}) }, by)
+    const named = editOf('shop', shop, { demo: true, making: shop.making ?? demoRates, ...(shop.name === '' ? { name: 'Invented demo shop' } : {}) }, by)
     await keepDeed(tx, { ...deed, changes: [named, ...deed.changes] })
   })
 }

@@ -9,6 +9,7 @@ import { readLengthMm } from '#model/length.ts'
 import { firstChange } from '#model/record-fields.ts'
 import { type DemoBars, demoBars } from '#tasks/shop/demo/demo-bars.ts'
 import { demoInspect } from '#tasks/shop/demo/demo-checks.ts'
+import { demoMake } from '#tasks/shop/demo/demo-make.ts'
 import { demoParts, demoSetups } from '#tasks/shop/demo/demo-forms.ts'
 import { demoVises } from '#tasks/shop/demo/demo-vises.ts'
 
@@ -21,7 +22,7 @@ export function demoDeed(by: By, knownInitials: readonly string[]): Deed {
   const ago = (days: number): By => ({ ...by, atIso: new Date(Date.parse(by.atIso) - days * 86_400_000).toISOString() })
   const slots = new Map([...new Set(demoBars.map((bars) => bars.slot))].map((name) => [name, `demo-slot-${name}`]))
   const came = ago(cameDaysAgo)
-  const bars = demoBars.flatMap((one) => idsOf(one).map((id) => ({ id, saw: {}, ...barFields(one, id, slots.get(one.slot)!) }))), inspect = demoInspect(bars, ago)
+  const bars = demoBars.flatMap((one) => idsOf(one).map((id) => ({ id, saw: {}, ...barFields(one, id, slots.get(one.slot)!) }))), inspect = demoInspect(bars, ago), make = demoMake(ago, demoCode)
   const changes: Change[] = [
     ...Object.entries(demoVises).map(([id, fields]) => firstChange('vise', id, fields, came)),
     ...[...slots].map(([name, id]) => firstChange('slot', id, { code: demoCode(id), name }, came)),
@@ -29,13 +30,14 @@ export function demoDeed(by: By, knownInitials: readonly string[]): Deed {
     ...demoBars.flatMap((bars) => (bars.mates === undefined ? [] : [firstChange('mates', `${bars.id}-mates`, { name: bars.mates, note: '' }, came)])),
     ...bars.map(({ id, saw: _saw, ...fields }) => firstChange('bar', id, fields, came)),
     ...inspect.changes,
+    ...make.changes,
     ...Object.entries(demoParts).map(([id, part]) => firstChange('part', id, { ...part, retired: false }, came)),
     ...demoSetups.map(({ mates, daysAgo, partId, ...setup }, at) => firstChange('setup', `demo-setup-${at + 1}`, {
       ...setup, partId, form: demoParts[partId]!.form, usedAtIso: ago(daysAgo).atIso, retired: false,
       bars: idsOf(demoBars.find((bars) => bars.mates === mates)!),
     }, ago(daysAgo))),
   ]
-  return { changes, checks: [...demoBars.flatMap((one) => checksOf(one, ago)), ...inspect.checks], events: demoBars.flatMap((bars) => eventsOf(bars, ago)) }
+  return { changes, checks: [...demoBars.flatMap((one) => checksOf(one, ago)), ...inspect.checks, ...make.checks], events: [...demoBars.flatMap((bars) => eventsOf(bars, ago)), ...make.events] }
 }
 
 const idsOf = ({ id, count }: DemoBars): string[] => Array.from({ length: count }, (_none, at) => (count === 1 ? id : `${id}-${at + 1}`))
