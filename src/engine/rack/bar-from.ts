@@ -2,6 +2,7 @@ import { type Condition, conditionOf, outcomesOf } from '#engine/rack/condition.
 import type { Used } from '#engine/rack/due.ts'
 import { type Height, heightFrom } from '#engine/rack/height-from.ts'
 import { matesNow } from '#engine/rack/mates-now.ts'
+import { remembered } from '#engine/rack/remembered.ts'
 import { provedUses, standingEvents } from '#engine/rack/trust-from.ts'
 import type { Bar, Whereabouts } from '#model/bar.ts'
 import type { BarEvent } from '#model/bar-event.ts'
@@ -99,15 +100,18 @@ type ByBar = { readonly checksOf: (bar: string) => readonly Check[]; readonly ev
 
 /** Checks with the readings of the one bar alone, the events of each bar, and when it was set up. */
 function byBar({ checks, events, setups = [], today = null }: Omit<RackFacts, 'shop' | 'today'> & { readonly today?: string | null }): ByBar {
-  const checksOf = grouped(checks.flatMap((check) => {
-    const readings = grouped(check.readings.map((reading) => ({ bar: reading.bar, one: reading })))
-    const bars = new Set([...readings.keys(), ...check.looks.map(({ bar }) => bar)])
-    return [...bars].map((bar) => ({ bar, one: { ...check, readings: readings.get(bar) ?? [] } }))
-  }))
+  const checksOf = grouped(checks.flatMap((check) => ofEachBar(check)))
   const eventsOf = grouped(events.map((event) => ({ bar: event.bar, one: event })))
   const usedOf = grouped(setups.flatMap(({ bars, usedAtIso }) => bars.map((bar) => ({ bar, one: usedAtIso }))))
   return { checksOf: (bar) => checksOf.get(bar) ?? [], eventsOf: (bar) => eventsOf.get(bar) ?? [], usedOf: (bar) => ({ usedAtIso: usedOf.get(bar) ?? [], today }) }
 }
+
+/** A check once for each of its bars, with the readings of that bar alone. */
+const ofEachBar = remembered((check: Check): readonly { readonly bar: string; readonly one: Check }[] => {
+  const readings = grouped(check.readings.map((reading) => ({ bar: reading.bar, one: reading })))
+  const bars = new Set([...readings.keys(), ...check.looks.map(({ bar }) => bar)])
+  return [...bars].map((bar) => ({ bar, one: { ...check, readings: readings.get(bar) ?? [] } }))
+})
 
 function whereOf({ where }: BarRecord, viseId: string | null): Whereabouts {
   if (where.at === 'vise') return where.viseId === viseId ? 'here' : 'out'

@@ -1,5 +1,6 @@
 import { outcomeOf } from '#engine/rack/check-outcome.ts'
 import { type Due, dueFrom, type Used } from '#engine/rack/due.ts'
+import { remembered } from '#engine/rack/remembered.ts'
 import { byTime, type DatedOutcome, type Reliance, relianceFrom, standingEvents } from '#engine/rack/trust-from.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
@@ -26,8 +27,10 @@ export function conditionOf(record: Pick<BarRecord, 'id' | 'lengthMm'>, checks: 
 /** What each check of a bar says of it, those replaced by another left out. */
 export function outcomesOf({ id, lengthMm }: Pick<BarRecord, 'id' | 'lengthMm'>, checks: readonly Check[], { limitsUm }: Limits): readonly DatedOutcome[] {
   const replaced = new Set(checks.map((check) => check.replaces))
-  return checks.filter((check) => !replaced.has(check.id)).map((check) => ({ id: check.id, atIso: check.atIso, ...outcomeOf(check, id, lengthMm, limitsUm) }))
+  return checks.filter((check) => !replaced.has(check.id)).map((check) => ({ id: check.id, atIso: check.atIso, ...outcomeOnce(check, id, lengthMm, limitsUm) }))
 }
+
+const outcomeOnce = remembered(outcomeOf)
 
 /** By what was told last: the chuck or a look that saw it, against demagnetising. */
 function magnetisedNow(bar: string, checks: readonly Check[], events: readonly BarEvent[]): true | null {

@@ -3,6 +3,7 @@ import { meanHeightMm, zeroMmOf } from '#engine/inspect/check-readings.ts'
 import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts'
 import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { meanOf } from '#engine/numeric/total.ts'
+import { remembered } from '#engine/rack/remembered.ts'
 import { byTime } from '#engine/rack/trust-from.ts'
 import type { HeightDeparture, Standing } from '#model/bar.ts'
 import type { BarEvent } from '#model/bar-event.ts'
@@ -38,18 +39,21 @@ export function heightFrom(bar: string, checks: readonly Check[], events: readon
   const own = checks.filter((check) => !replaced.has(check.id) && check.readings.some((reading) => reading.bar === bar))
   const latest = own.sort(byTime).at(-1)
   if (!latest) return null
-  const readings = latest.readings.filter((reading) => reading.bar === bar), stated = latest.method === 'stated'
-  const turned = latest.method === 'turn-over' ? turnOverFrom(latest, bar, lengthMm) : null
-  const heightMm = turned?.heightAtMiddleMm ?? meanHeightMm(readings)!
   const regroundSince = events.some((event) => event.kind === 'reground' && byTime(event, latest) > 0)
+  return { ...readFrom(latest, bar, lengthMm), standing: latest.method === 'stated' || regroundSince ? 'marked' : 'measured', check: latest.id, atIso: latest.atIso }
+}
+
+/** What one check says of a bar's height. */
+const readFrom = remembered((check: Check, bar: string, lengthMm: number | null): Pick<Height, 'heightMm' | 'heightsUm' | 'uUm' | 'uAloneUm'> => {
+  const readings = check.readings.filter((reading) => reading.bar === bar), stated = check.method === 'stated'
+  const turned = check.method === 'turn-over' ? turnOverFrom(check, bar, lengthMm) : null
+  const heightMm = turned?.heightAtMiddleMm ?? meanHeightMm(readings)!
   return {
     heightMm,
-    standing: stated || regroundSince ? 'marked' : 'measured',
-    heightsUm: stated ? [] : turned ? turnedDepartures(turned, heightMm - zeroMmOf(latest)) : departures(readings, heightMm),
-    ...(stated ? nothingKnown : heightUncertainty(latest, bar, lengthMm, heightMm)),
-    check: latest.id, atIso: latest.atIso,
+    heightsUm: stated ? [] : turned ? turnedDepartures(turned, heightMm - zeroMmOf(check)) : departures(readings, heightMm),
+    ...(stated ? nothingKnown : heightUncertainty(check, bar, lengthMm, heightMm)),
   }
-}
+})
 
 /** Of the places whose x somebody told, repeats and lines at one x taken together. */
 function departures(readings: readonly Reading[], heightMm: number): readonly HeightDeparture[] {
