@@ -1,16 +1,17 @@
 import { boxOf, letteringMm, lineOf, textOf } from '#drafting/items.ts'
-import { shortened } from '#drafting/lettering.ts'
-import type { Item, Scene } from '#drafting/scene.ts'
+import { shortened, textWidthMm } from '#drafting/lettering.ts'
+import type { Item, Point, Scene } from '#drafting/scene.ts'
 
 /** One vise of a row with its pair, worded; heights in µm against any zero the row shares. */
 export type RowPictureVise = {
   readonly name: string
   readonly pair: string
   readonly bedUm: number
-  readonly bed: string
+  /** Texts from the longest to the shortest: the first that has room is drawn. */
+  readonly bed: readonly string[]
   /** Top less the first top. */
   readonly offsetUm: number
-  readonly offset: string
+  readonly offset: readonly string[]
 }
 
 export type RowPictureData = {
@@ -42,16 +43,23 @@ export function rowPicture(data: RowPictureData, widthMm: number): Scene {
 }
 
 function viseItems(vise: RowPictureVise, { x, eachMm, bed, top, foot }: { readonly x: number; readonly eachMm: number; readonly bed: number; readonly top: number; readonly foot: number }): readonly Item[] {
-  const gap = Math.min(4, eachMm * 0.06), left = x + gap, right = x + eachMm - gap, middle = x + eachMm / 2, wide = Math.min(11, (right - left) * 0.16)
+  const gap = Math.min(4, eachMm * 0.06), left = x + gap, right = x + eachMm - gap, middle = x + eachMm / 2, wide = Math.min(11, (right - left) * 0.12)
   const bar = (from: number): Item => boxOf([from, top], [from + wide, bed], 'bar', 'bar'), room = right - left
   return [
     boxOf([left, bed], [right, foot], 'outline', 'cut-face'),
-    bar(left + room * 0.1), bar(right - room * 0.1 - wide),
+    bar(left + room * 0.05), bar(right - room * 0.05 - wide),
     lineOf([left, top], [right, top], 'thin'),
-    textOf([middle, (top + bed) / 2], shortened(vise.pair, room * 0.8 - 2 * wide - 2, 5, true), { sizeMm: 5, bold: true, anchor: 'middle' }),
-    textOf([middle, top - letteringMm], shortened(vise.offset, room, 4.4, true), { sizeMm: 4.4, bold: true, anchor: 'middle' }),
+    lettered([middle, (top + bed) / 2], [vise.pair], room * 0.9 - 2 * wide - 2, 5),
+    lettered([middle, top - letteringMm], vise.offset, eachMm - 1, 4.4),
     boxOf([left + 2, bed + 3], [right - 2, bed + 9.4], 'none', 'sheet'),
-    textOf([middle, bed + 6.2], shortened(vise.bed, room - 6, letteringMm), { anchor: 'middle' }),
-    textOf([middle, foot + 6], shortened(vise.name, room, 4.4, true), { sizeMm: 4.4, bold: true, anchor: 'middle' }),
+    textOf([middle, bed + 6.2], shortened(vise.bed.find((text) => textWidthMm(text, letteringMm) <= room - 6) ?? vise.bed.at(-1) ?? '', room - 5, letteringMm), { anchor: 'middle' }),
+    lettered([middle, foot + 6], [vise.name], eachMm - 1, 4.4),
   ]
+}
+
+/** The first text that has room at its own size or the smallest; else the last one cut. */
+function lettered(at: Point, texts: readonly string[], roomMm: number, sizeMm: number): Item {
+  const fits = texts.flatMap((text) => [sizeMm, letteringMm].map((size) => ({ text, size }))).find(({ text, size }) => textWidthMm(text, size, true) <= roomMm)
+  const { text, size } = fits ?? { text: shortened(texts.at(-1) ?? '', roomMm, letteringMm, true), size: letteringMm }
+  return textOf(at, text, { sizeMm: size, bold: true, anchor: 'middle' })
 }

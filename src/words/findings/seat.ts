@@ -27,7 +27,6 @@ export const seatWords: { readonly [code: string]: Say } = {
   'clamp-estimated': (facts, w) => `The force of the ${w.vise} is a guess from the torque: with plain or rolling bearings it may be ${whole(facts.leastN)} to ${whole(facts.mostN)} N. Measure it, or take the maker's chart.`,
   'hold-not-computed': (facts, w) => `Not computed: ${w.text(Array.isArray(facts.what) ? facts.what.map((what) => limitText(what)) : [])}.`,
   'jaw-slope': () => 'The slope of the fixed jaw and the part\'s squareness.',
-  'jaw-lift': () => 'How far closing lifts the part.',
   'pull-up': () => 'The cutter pulling the part up.',
   'drill-torque': () => 'The torque of the drill.',
   'drill-thrust': () => 'The thrust of the drill, with nothing under it.',
@@ -39,7 +38,7 @@ export const seatWords: { readonly [code: string]: Say } = {
 }
 
 const plainTerms: { readonly [term: string]: string } = {
-  slip: 'slipping along the jaws', tipping: 'tipping across the jaws', overhang: 'overhang past the bars', chatter: 'chatter', castings: 'castings', milling: 'milling', drilling: 'drilling',
+  'jaw-lift': 'how far closing lifts the part', slip: 'slipping along the jaws', tipping: 'tipping across the jaws', overhang: 'overhang past the bars', chatter: 'chatter', castings: 'castings', milling: 'milling', drilling: 'drilling',
 }
 
 /** A limit, or what was not computed, inside a sentence. */

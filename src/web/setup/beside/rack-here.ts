@@ -7,7 +7,11 @@ import { grouped } from '#web/setup/beside/grouped.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
 
 /** Two mates that may be used together. */
-export type RackPair = { readonly id: string; readonly bars: readonly [Bar, Bar]; readonly heightMm: number; readonly thicknessMm: number; readonly label: string; readonly slot: string }
+export type RackPair = {
+  readonly id: string; readonly bars: readonly [Bar, Bar]; readonly heightMm: number; readonly thicknessMm: number; readonly label: string; readonly slot: string
+  /** What tells its bars from other mates of the same name: their codes; empty where there are no others. */
+  readonly marks: string
+}
 
 /** The rack seen from no vise: what may be used, by the names people call it. */
 export type RackHere = { readonly bars: readonly Bar[]; readonly pairs: readonly RackPair[]; readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string }
@@ -21,7 +25,9 @@ export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
     const sorted = group.toSorted((a, b) => a.heightMm - b.heightMm || (a.id < b.id ? -1 : 1))
     return Array.from({ length: Math.floor(sorted.length / 2) }, (_, k): RackPair => {
       const two = [sorted[2 * k]!, sorted[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
-      return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: labelOf(ids[0]!), slot: slotOf(ids) }
+      return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: labelOf(ids[0]!), slot: slotOf(ids),
+        marks: group.length < 4 ? '' : ` ${ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4)).join(' ')}`,
+      }
     })
   }).toSorted((a, b) => a.heightMm - b.heightMm)
   return { bars, pairs, labelOf, slotOf }

@@ -26,7 +26,7 @@ const empty: Texts = { length: '', width: '', height: '' }
 /** All six sides of a block, face after face, with one pair for the long ones where one does. */
 export function BlockScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), terms = useTerms(), { pairs } = useMemo(() => rackHere(shop, units), [shop, units]), vises = shop.vises.filter(({ retired }) => !retired)
-  const [viseId, setViseId] = useState(() => chosenSetup(shop, units, localStorage)?.bench.vise.id ?? ''), vise = vises.find(({ id }) => id === viseId)
+  const [viseId, setViseId] = useState(() => chosenSetup(shop, units, localStorage)?.bench.vise.id ?? ''), vise = useMemo(() => shop.vises.find(({ id }) => id === viseId), [shop.vises, viseId])
   const [raw, setRaw] = useState(empty), [finish, setFinish] = useState(empty), [rod, setRod] = useState(''), [name, setName] = useState<OrderName>('one face stays')
   const block = useMemo(() => (vise === undefined || Object.values({ ...raw, f: finish.length, g: finish.width, h: finish.height }).some((text) => text.trim() === '') ? null : asked(() => {
     const of = (texts: Texts, path: string) => Object.fromEntries(sizes.map(([key, mm]) => [mm, readLengthMm(texts[key], units.length, `${path}.${mm}`)]))
@@ -39,7 +39,7 @@ export function BlockScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const labelOf = (id: string) => { const pair = pairs.find((one) => one.id === id); return pair ? `${pair.label}, slot ${pair.slot}` : id }
   const fields = (texts: Texts, put: (texts: Texts) => void, more: string) => sizes.map(([key]) => <LengthField key={key} label={key} more={more} value={texts[key]} onChange={(text) => put({ ...texts, [key]: text })} />)
   return (
-    <BesidePage title="Six-side block" sheet={order && vise ? <BlockSteps order={order} jawMm={viseFrom(vise).jawHeightMm} labelOf={labelOf} /> : <p className="small">The faces stand here one after the other as soon as the raw and the finished block are known.</p>}>
+    <BesidePage title="Six-side block" typedFirst sheet={order && vise ? <BlockSteps order={order} jawMm={viseFrom(vise).jawHeightMm} labelOf={labelOf} /> : <p className="small">The faces stand here one after the other as soon as the raw and the finished block are known.</p>}>
       {order === undefined ? null : (
         <section className="beside-answer" aria-label="Answer" aria-live="polite">
           <h2>{order.one.length > 0 ? `One pair for the long faces: ${labelOf(order.one[0]!)}` : 'No one pair does for all four long faces'}</h2>

@@ -35,7 +35,7 @@ export function ChuckScreen({ shop }: { readonly shop: ShopSnapshot }) {
   }, room), [told, first, travel])
   const flat = grouped(bars.filter(({ id }) => told?.serve.includes(id)), (bar) => `${labelOf(bar.id)}|${slotOf([bar.id])}|${wordLength(bar.thicknessMm, units)}`)
   return (
-    <BesidePage title="On the magnetic chuck" sheet={told ? <RoomDrawing draw={draw} tall={0.95} mostMm={155} /> : <p className="small">The part and the bars around it are drawn here as soon as its sizes are there.</p>}>
+    <BesidePage title="On the magnetic chuck" typedFirst sheet={told ? <RoomDrawing draw={draw} tall={0.95} mostMm={155} /> : <p className="small">The part and the bars around it are drawn here as soon as its sizes are there.</p>}>
       <p>Bars lie flat around the part, across the poles, lower than the part and at least half its height: they keep it from sliding and tipping.</p>
       <div className="field-list">
         <LengthField label="height" more="of the part" value={texts.height} onChange={(height) => setTexts({ ...texts, height })} />
@@ -47,14 +47,14 @@ export function ChuckScreen({ shop }: { readonly shop: ShopSnapshot }) {
       {told ? (
         <section className="beside-answer" aria-label="Answer" aria-live="polite">
           <h2>Bars {wordLength(told.lowMm, units)} to {withUnit(told.highMm, units)} thick, lying flat</h2>
-          <p>Cover first the {listOf(told.order.map((side) => sideWords[side]), 'then')}. Holding force: {told.holdingForce}.</p>
+          <p>Cover first the {listOf(told.order.slice(0, 2).map((side) => sideWords[side]))}, then {listOf(told.order.slice(2).map((side) => sideWords[side]))}. Holding force: {told.holdingForce}.</p>
           {flat.size === 0 ? <p className="beside-warn">No bar of the rack is that thick.</p> : null}
           <ul className="beside-rows">{[...flat].slice(0, 12).map(([key, of]) => <li key={key}><span><strong>{of.length > 1 ? `${of.length} × ` : ''}{labelOf(of[0]!.id)}</strong>, slot {slotOf([of[0]!.id])}: {wordLength(of[0]!.thicknessMm, units)} thick{of[0]!.thicknessStanding === 'marked' ? ', as marked' : ''}</span></li>)}</ul>
-          <p className="small">Demagnetise them before they go back to the rack: chips stick to magnetised bars..</p>
+          <p className="small">Demagnetise them before they go back to the rack: chips stick to magnetised bars.</p>
           <ShowSum sums={told.sum} />
         </section>
       ) : null}
-      <Cautions situations={['magnetic chuck', 'grinding thin bars']} />
+      <Cautions situations={['magnetic chuck']} />
     </BesidePage>
   )
 }

@@ -28,12 +28,12 @@ export function DayScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const toggle = (id: string) => { setPart(''); setChosen(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id]) }
   const nameOf = (k: number) => nameOfSetup(setups[k]!)
   return (
-    <BesidePage title="Pull list" sheet={setups.length === 0 ? <p className="small">Choose setups: what to take out of the rack stands here.</p> : (
+    <BesidePage title="Pull list" typedFirst sheet={setups.length === 0 ? <p className="small">Choose setups: what to take out of the rack stands here.</p> : (
       <section className="beside-answer" aria-label="Answer" aria-live="polite">
         <h2>{list.one.length > 0 ? `One pair serves all: ${pairs[list.one[0]!]!.label}` : list.pull.length === 0 ? 'No pair serves' : `${list.pull.length} ${list.pull.length === 1 ? 'pair' : 'pairs'}, ${list.changes} ${list.changes === 1 ? 'change' : 'changes'}`}</h2>
         <ul className="beside-rows">
           {list.pull.map(({ pair, serves }) => (
-            <li key={pair}><div className="setup-first"><p className="big-line"><strong className="big">{wordLength(Math.round(pairs[pair]!.heightMm * 100) / 100, units)}</strong> <span className="name-text">{pairs[pair]!.label}</span></p><p className="slot-box"><strong className="name-text">{pairs[pair]!.slot}</strong><span>slot</span></p></div><span>for {listOf(serves.map(nameOf))}</span></li>
+            <li key={pair}><div className="setup-first"><p className="big-line"><strong className="day-pair name-text">{pairs[pair]!.label}</strong></p><p className="slot-box"><strong className="name-text">{pairs[pair]!.slot}</strong><span>slot</span></p></div><span>for {listOf(serves.map(nameOf))}</span></li>
           ))}
         </ul>
         {list.unserved.length === 0 ? null : <p className="beside-warn">No pair on edge serves {listOf(list.unserved.map(nameOf))}: open it on Set up, where the other ways stand.</p>}

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react'
 import { answerFill } from '#engine/setup/fill/answer-fill.ts'
+import type { Fill } from '#engine/setup/fill/fill.ts'
 import { readLengthMm, wordLength } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -14,6 +15,8 @@ import { useTerms, useUnits } from '#web/units.ts'
 
 /** mm. As near as this serves where nobody says otherwise. Common practice, no source. */
 const commonToleranceMm = 0.05
+/** Fills asked for, and shown: bars of one name and size may stand in for each other. */
+const mostAsked = 400, mostShown = 8
 
 /** Which sizes of the rack fill a gap, fewest pieces first. */
 export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
@@ -23,15 +26,15 @@ export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const taken = chosen?.choice?.bars
   const sizes = useMemo(() => bars.filter(({ id }) => !taken?.includes(id)).flatMap(({ id, heightMm, thicknessMm }) => [{ id, sizeMm: heightMm }, { id, sizeMm: thicknessMm }]), [bars, taken])
   const fill = useMemo(() => (texts.gap.trim() === '' ? null : asked(() => answerFill({
-    targetMm: readLengthMm(texts.gap, units.length, 'targetMm'), toleranceMm: texts.tolerance.trim() === '' ? commonToleranceMm : readLengthMm(texts.tolerance, units.length, 'toleranceMm'), sizes, most: 8,
+    targetMm: readLengthMm(texts.gap, units.length, 'targetMm'), toleranceMm: texts.tolerance.trim() === '' ? commonToleranceMm : readLengthMm(texts.tolerance, units.length, 'toleranceMm'), sizes, most: mostAsked,
   }))), [texts, sizes, units.length])
   const gaps = gapsOf(chosen, terms.movingJaw), answer = fill && 'answer' in fill ? fill.answer : null
   return (
-    <BesidePage title="Fillers" sheet={answer === null ? <p className="small">What fills the gap stands here, fewest pieces first.</p> : (
+    <BesidePage title="Fillers" typedFirst sheet={answer === null ? <p className="small">What fills the gap stands here, fewest pieces first.</p> : (
       <section className="beside-answer" aria-label="Answer" aria-live="polite">
         {answer.fills.length === 0 ? <p className="beside-warn">Nothing in the rack fills it within that: allow more, or make a filler.</p> : null}
         <ol className="beside-points" data-counted="">
-          {answer.fills.map(({ ids, sizesMm, totalMm, errorMm }) => (
+          {distinct(answer.fills, labelOf).map(({ ids, sizesMm, totalMm, errorMm }) => (
             <li key={ids.join() + sizesMm.join()}>
               <strong>{ids.map((id, k) => `${wordLength(sizesMm[k]!, units)} of ${labelOf(id)}`).join(' + ')}</strong>
               {wordLength(totalMm, units)} in all, {Math.abs(errorMm) < 5e-7 ? 'as wished' : `${signedLength(errorMm, units)} ${units.length}`}; slot {slotOf(ids)}
@@ -56,6 +59,16 @@ export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
       <p className="small">A filler is no gauge: a bar that carries work elsewhere today stays there, and gauge blocks are never fillers.</p>
     </BesidePage>
   )
+}
+
+/** Of fills that read alike only the first. */
+function distinct(fills: readonly Fill[], labelOf: (id: string) => string): readonly Fill[] {
+  const first = new Map<string, Fill>()
+  for (const fill of fills) {
+    const key = fill.ids.map((id, k) => `${fill.sizesMm[k]!.toFixed(3)} ${labelOf(id)}`).toSorted().join('+')
+    if (!first.has(key)) first.set(key, fill)
+  }
+  return [...first.values()].slice(0, mostShown)
 }
 
 /** Gaps that the setup on the screen leaves open. */

@@ -27,7 +27,7 @@ export function linesOf({ answer, beds, vises, pairs, shop, form, units }: Asked
 }
 
 export function pictureVises(lines: readonly RowLine[], units: Units): readonly RowPictureVise[] {
-  return lines.map(({ vise, label, bedUm, offsetUm, offset }) => ({ name: vise.name, pair: label, bedUm, bed: `bed ${signed(bedUm, units, 1)} µm`, offsetUm, offset: `Z ${offset}` }))
+  return lines.map(({ vise, label, bedUm, offsetUm, offset }) => ({ name: vise.name, pair: label, bedUm, bed: [`bed ${signed(bedUm, units, 1)} µm`, `${signed(bedUm, units, 1)} µm`], offsetUm, offset: [`Z ${offset}`, offset] }))
 }
 
 export function RowDrawing({ lines }: { readonly lines: readonly RowLine[] }) {

@@ -17,6 +17,7 @@ type Props = { readonly shop: ShopSnapshot; readonly setupId: string; readonly l
 /** The sheet of a row on paper. What is printed is kept as it was told. */
 export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation, onBack }: Props) {
   const units = useUnits(), terms = useTerms(), { person } = useDevice(), { paper } = shop.shop
+  const keptAtIso = shop.setups.find(({ id }) => id === setupId)?.usedAtIso, day = keptAtIso === undefined ? '' : new Date(keptAtIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
   const data = useMemo((): RowSheetData => ({
     title: `Row sheet: ${title}`, description: lines.map(({ vise, label, offset }) => `${vise.name}: ${label}, Z ${offset}`).join('; '),
     heading: title, under: lines.map(({ vise, label }) => `${vise.name}: ${label}`).join(' · '),
@@ -35,9 +36,9 @@ export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation,
     code: { label: 'Code', value: setupId.slice(0, 8) },
     foot: {
       shop: { label: 'Shop', value: shop.shop.name }, part: { label: 'Part', value: title }, operation: { label: 'Operation', value: operation },
-      date: { label: 'Date', value: new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' }) }, initials: { label: 'Initials', value: person?.initials ?? '' },
+      date: { label: 'Date', value: day }, initials: { label: 'Initials', value: person?.initials ?? '' },
     },
-  }), [lines, answer, oneZ, title, operation, units, terms, person, shop.shop.name, setupId])
+  }), [lines, answer, oneZ, title, operation, units, terms, person, shop.shop.name, setupId, day])
   useTold({ setupId }, 'row sheet', data)
   return (
     <div className="print-page">

@@ -9,7 +9,7 @@ import { type Decision, keepSetup, sameQuestion, usePairIn } from '#web/setup/sa
 import { isRefused } from '#web/setup/view/view-from.ts'
 import { writeDeed } from '#web/write.ts'
 
-/** The three actions at the foot: take the pair, save or open, print. */
+/** The actions at the foot: take the pair, save or open, print, and the paper test. */
 export function Actions() {
   const desk = useDesk(), { shop, state, view, bench, units, dispatch } = desk
   const [open, setOpen] = useState(false)
@@ -37,6 +37,7 @@ export function Actions() {
       <button type="button" className="action main" disabled={choice === null} onClick={take}>{choice !== null && choice.bars.length === 0 ? 'Use the bed' : 'Use this pair'}</button>
       <button type="button" className="action" onClick={() => setOpen(true)}>Save / open</button>
       <button type="button" className="action" disabled={choice === null} onClick={print}>Print sheet</button>
+      <button type="button" className="action" onClick={() => go('/setup/down')}>Is it down?</button>
       {open ? <SavedSheet onClose={() => setOpen(false)} keep={() => write(keepSetup(shop, asked))} /> : null}
     </div>
   )

@@ -15,8 +15,8 @@ export function HoleFields({ holes, onChange, onAdd }: { readonly holes: readonl
           <div key={k} className="beside-answer">
             <div className="field-list">
               <LengthField label="⌀" more={more} value={hole.diameter} onChange={(diameter) => put({ diameter })} />
-              <LengthField label="from the near edge" more={more} value={hole.across} onChange={(across) => put({ across })} />
-              <LengthField label="from the left end" more={more} value={hole.along} onChange={(along) => put({ along })} />
+              <LengthField label="from near edge" more={more} value={hole.across} onChange={(across) => put({ across })} />
+              <LengthField label="from left end" more={more} value={hole.along} onChange={(along) => put({ along })} />
               {hole.through ? null : <LengthField label="depth" more={more} value={hole.depth} onChange={(depth) => put({ depth })} />}
             </div>
             <div className="actions">
@@ -37,8 +37,8 @@ export function StrapFields({ straps, onChange }: { readonly straps: readonly St
     <fieldset className="boxed"><legend>Straps</legend>
       {straps.map((strap, k) => (
         <div key={k} className="field-list">
-          <LengthField label={`strap ${k + 1}, from the near edge`} value={strap.across} onChange={(across) => onChange(withOne(straps, k, { across }))} ifEmpty="above a bar" />
-          <LengthField label={`strap ${k + 1}, from the left end`} value={strap.along} onChange={(along) => onChange(withOne(straps, k, { along }))} ifEmpty="middle" />
+          <LengthField label={`${k + 1}, from near edge`} more="of the strap" value={strap.across} onChange={(across) => onChange(withOne(straps, k, { across }))} ifEmpty="above a bar" />
+          <LengthField label={`${k + 1}, from left end`} more="of the strap" value={strap.along} onChange={(along) => onChange(withOne(straps, k, { along }))} ifEmpty="middle" />
         </div>
       ))}
       <div className="actions">

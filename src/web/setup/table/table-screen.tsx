@@ -35,7 +35,7 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
   }, [said, barHeightMm])
   const isBegun = texts.across !== '' && texts.along !== '' && texts.height !== ''
   return (
-    <BesidePage title="On the table" sheet={said ? <RoomDrawing draw={draw} tall={1} mostMm={165} /> : <p className="small">Part, holes and bars are drawn here as soon as their sizes are there.</p>}>
+    <BesidePage title="On the table" typedFirst sheet={said ? <RoomDrawing draw={draw} tall={1} mostMm={165} /> : <p className="small">Part, holes and bars are drawn here as soon as their sizes are there.</p>}>
       <p>Two bars on the table of a drill press or mill, the part on them, straps above the bars. Sizes across count from the near edge.</p>
       <section className="beside-answer" aria-label="Answer" aria-live="polite">
         {mostMm === null ? null : mostMm <= 0 ? <p className="beside-warn">No bar can lie along the edge: a hole is too near. Turn the bars across, or set them inboard.</p>

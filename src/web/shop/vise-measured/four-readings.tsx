@@ -42,14 +42,14 @@ export function FourReadings({ onKeep }: Props) {
       </ol>
       <div className="field-list">
         <LengthField label="between both places" value={texts.over} onChange={(over) => put({ over })} />
-        <NumberField label="one reading is good to ± µm" value={texts.u} onChange={(u) => put({ u })} note="standard uncertainty; half a division is usual" />
+        <NumberField label="± µm, one reading" value={texts.u} onChange={(u) => put({ u })} note="standard uncertainty; half a division is usual" />
       </div>
       {told instanceof Refusal ? <p className="beside-warn" role="alert">{sayRefusal(told, units)}</p> : null}
       {answer === null ? null : (
         <section className="beside-answer" aria-label="Answer" aria-live="polite">
           <h2>Who is guilty</h2>
           {answer.answer.findings.map(({ code, facts }) => <p key={code}><strong>{sayFinding({ code, facts }, units)}</strong></p>)}
-          <ul className="beside-points">{answer.answer.order.map((who) => <li key={who}>{capital(who === 'closing' ? 'tightening' : who)}: {wordNumber(answer.answer[who]!.shareUm, units.decimalMark, null, 1)} µm</li>)}</ul>
+          {answer.answer.findings.length === answer.answer.order.length ? null : <ul className="beside-points">{answer.answer.order.map((who) => <li key={who}>{capital(who === 'closing' ? 'tightening' : who)}: {wordNumber(answer.answer[who]!.shareUm, units.decimalMark, null, 1)} µm</li>)}</ul>}
           <div><button type="button" className="action main" disabled={answer.found === null} onClick={() => answer.found && onKeep(answer.found, answer.found.jawLift ? 'bed across and jaw lift' : 'bed across')}>Keep bed{texts.y4.trim() === '' ? '' : ' and lift'} with this {word}</button></div>
           {answer.found === null ? <p className="small">To be kept it needs the distance between both places and how good a reading is.</p> : null}
           <ShowSum sums={answer.answer.sum} />

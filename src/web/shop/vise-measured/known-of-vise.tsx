@@ -17,12 +17,14 @@ export function KnownOfVise({ measured }: { readonly measured: ViseMeasured | nu
   ]
   return (
     <section aria-label="Known so far">
-      <div className="beside-scroll" tabIndex={0} role="group" aria-label="Known so far, line by line">
-        <table className="beside-table">
-          <thead><tr><th scope="col">What</th><th scope="col">Measured</th><th scope="col">Last indicated</th></tr></thead>
-          <tbody>{rows.map(({ what, of, says }) => <tr key={what}><th scope="row">{what}</th><td>{of === null ? 'not yet' : <strong>{says}</strong>}</td><td>{of === null ? '' : `${new Date(of.atIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })}, ${of.how}`}</td></tr>)}</tbody>
-        </table>
-      </div>
+      <dl className="known-vise">
+        {rows.map(({ what, of, says }) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{of === null ? 'not measured yet' : <><strong>{says}</strong><span className="small">{new Date(of.atIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })}, {of.how}</span></>}</dd>
+          </div>
+        ))}
+      </dl>
     </section>
   )
 }

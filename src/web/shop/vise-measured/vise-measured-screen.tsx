@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import type { ViseMeasured } from '#model/vise-measured.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
+import { Choice } from '#web/parts/choice.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { useTerms } from '#web/units.ts'
@@ -13,7 +14,7 @@ import '#web/styles/beside.css'
 
 /** What is known of a vise, and the short ways to find it out: no surface plate is needed. */
 export function ViseMeasuredScreen({ vise }: { readonly vise: ViseRecord }) {
-  const { vise: word } = useTerms(), [open, setOpen] = useState(true)
+  const { vise: word } = useTerms(), [way, setWay] = useState<'four' | 'one'>('four')
   const keep = (found: Partial<ViseMeasured>, said: string) => {
     const put = (measured: ViseMeasured | null) => { writeDeed({ edits: [{ kind: 'vise', record: vise.id, fields: { measured } }] }) }
     put(withFound(vise.measured, found))
@@ -25,8 +26,8 @@ export function ViseMeasuredScreen({ vise }: { readonly vise: ViseRecord }) {
       <h1 className="name-text">Measure {vise.name}</h1>
       <p>The smallest errors of a setup are those of the bars. These of the {word} come before them, and each takes a minute with an indicator.</p>
       <KnownOfVise measured={vise.measured} />
-      <div className="actions"><button type="button" className="action" aria-pressed={open} onClick={() => setOpen(true)}>Four readings on a ground block</button><button type="button" className="action" aria-pressed={!open} onClick={() => setOpen(false)}>One thing at a time</button></div>
-      {open ? <FourReadings onKeep={keep} /> : <ShortWays onKeep={keep} />}
+      <Choice label="Way" value={way} onChange={setWay} options={[{ value: 'four', label: 'four readings on a ground block' }, { value: 'one', label: 'one thing at a time' }]} />
+      {way === 'four' ? <FourReadings onKeep={keep} /> : <ShortWays onKeep={keep} />}
     </div>
   )
 }
