@@ -25,3 +25,12 @@ test('a full disk is said so, loses nothing that was acknowledged, and is writte
   expect(await recordsOf(store, 'mates')).toHaveLength(written.length)
   await store.close()
 })
+
+test('a database that may only be read says so, and is read on', async () => {
+  const store = await openStore(':memory:'), by = byFrom('KM')
+  await applyChanges(store, [firstChange('mates', 'kept', matesFields, by)])
+  await sql`pragma query_only = on`.execute(store.db)
+  await expect(applyChanges(store, [firstChange('mates', 'not kept', matesFields, by)])).rejects.toMatchObject({ code: 'data-folder-not-writable', facts: { given: 'SQLITE_READONLY' } })
+  expect(await recordsOf(store, 'mates')).toMatchObject([{ id: 'kept' }])
+  await store.close()
+})

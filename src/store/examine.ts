@@ -12,7 +12,7 @@ const migrations = migrationsFor('sqlite')
  */
 export function examine(raw: Database.Database, file: string, check: 'quick_check' | 'integrity_check' = 'quick_check'): void {
   const sound = raw.pragma(`${check}(1)`, { simple: true })
-  if (sound !== 'ok') throw new Refusal('database-damaged', { file, given: String(sound) })
+  if (sound !== 'ok') throw new Refusal('database-damaged', { file, given: String(sound).replaceAll(/\s*\n\s*/g, ' ') })
   const tables = raw.prepare<[], string>("select name from sqlite_master where type = 'table'").pluck().all()
   if (tables.length === 0) return
   if (!tables.includes('kysely_migration')) throw new Refusal('database-not-ours', { file, given: tables.slice(0, 5) })

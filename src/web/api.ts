@@ -3,6 +3,15 @@ import { type Facts, Refusal } from '#model/refusal.ts'
 /** The server does not answer: no network, switched off, or something else stands at its address. */
 export class Away extends Error {}
 
+/** The server answers that its machine cannot just now, and why. */
+export class Unable extends Away {
+  readonly refusal: Refusal
+  constructor(refusal: Refusal) {
+    super(refusal.code)
+    this.refusal = refusal
+  }
+}
+
 /** The server answered that it failed. `id` finds the entry in its log. */
 export class Fault extends Error {
   readonly id: string
@@ -13,13 +22,13 @@ export class Fault extends Error {
 }
 
 const longestMs = 20_000
-/** Another program writes into the shop: nothing was refused, it is to be sent again. */
-const busy = 503
+/** The machine cannot just now (its disk is full, another program writes): nothing was refused, it is to be sent again. */
+const unable = 503
 
 /**
  * Asks the shop's server for data.
  *
- * @throws Refusal as the server worded it; `Away` where nothing of ours answers within 20 s, or is too busy to; `Fault`
+ * @throws Refusal as the server worded it; `Away` where nothing of ours answers within 20 s; `Unable`; `Fault`
  */
 export async function ask<T>(path: string, body?: unknown): Promise<T> {
   return jsonIn(await askText(path, body)) as T
@@ -27,17 +36,17 @@ export async function ask<T>(path: string, body?: unknown): Promise<T> {
 
 /** The same for a text as it stands, such as the rack as CSV. */
 export async function askText(path: string, body?: unknown): Promise<string> {
-  const { ok, isBusy, text } = await answerOf(path, body)
+  const { ok, isUnable, text } = await answerOf(path, body)
   if (ok) return text
-  if (isBusy) throw new Away('another program writes into the shop')
-  throw troubleOf(jsonIn(text))
+  const trouble = troubleOf(jsonIn(text))
+  throw isUnable && trouble instanceof Refusal ? new Unable(trouble) : trouble
 }
 
-async function answerOf(path: string, body: unknown): Promise<{ readonly ok: boolean; readonly isBusy: boolean; readonly text: string }> {
+async function answerOf(path: string, body: unknown): Promise<{ readonly ok: boolean; readonly isUnable: boolean; readonly text: string }> {
   const request: RequestInit = body === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
   try {
     const answer = await fetch(path, { ...request, signal: AbortSignal.timeout(longestMs) })
-    return { ok: answer.ok, isBusy: answer.status === busy, text: await answer.text() }
+    return { ok: answer.ok, isUnable: answer.status === unable, text: await answer.text() }
   } catch (cause) { throw new Away(path, { cause }) }
 }
 

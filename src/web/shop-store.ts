@@ -2,7 +2,7 @@ import { useSyncExternalStore } from 'react'
 import { Refusal } from '#model/refusal.ts'
 import { shopAfter, type ShopNews } from '#model/shop-news.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
-import { ask, Away, Fault } from '#web/api.ts'
+import { ask, Away, Fault, Unable } from '#web/api.ts'
 import type { Entry, Sent } from '#web/keep/entry.ts'
 import { keepSnapshot, keptSnapshot, localBox } from '#web/keep/local-db.ts'
 import { type OutboxState, outboxOf } from '#web/keep/outbox.ts'
@@ -120,6 +120,7 @@ async function send({ door, body }: Entry): Promise<Sent> {
     otherTabs.postMessage('taken')
     return { came: 'taken' }
   } catch (error) {
+    if (error instanceof Unable) return { came: 'unable', code: error.refusal.code, facts: error.refusal.facts }
     const came = cameOf(error)
     if (came === 'stranger') { server = came; show() }
     if (came) return { came }

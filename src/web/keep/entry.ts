@@ -29,6 +29,8 @@ export type Sent =
   | { readonly came: 'taken' }
   | { readonly came: 'refused'; readonly code: string; readonly facts: Facts }
   | { readonly came: 'away' }
+  /** The shop's machine cannot keep it just now: its disk is full, say. */
+  | { readonly came: 'unable'; readonly code: string; readonly facts: Facts }
   /** This device is not enrolled, or not any more. */
   | { readonly came: 'stranger' }
   | { readonly came: 'fault'; readonly id: string }

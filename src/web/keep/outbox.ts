@@ -1,3 +1,4 @@
+import type { Facts } from '#model/refusal.ts'
 import type { Aside, Entry, Sent, Waiting, Written } from '#web/keep/entry.ts'
 import { joinedEntry } from '#web/keep/joined-entry.ts'
 
@@ -16,8 +17,8 @@ export type OutboxState = {
   /** Not yet in the shop, oldest first. */
   readonly waiting: readonly Waiting[]
   readonly aside: readonly Aside[]
-  /** What keeps the oldest from being sent: the server is away, it does not know this device, or its fault. */
-  readonly trouble: 'away' | 'stranger' | { readonly fault: string } | null
+  /** What keeps the oldest from being sent: the server is away, it does not know this device, its machine cannot, or its fault. */
+  readonly trouble: 'away' | 'stranger' | { readonly unable: { readonly code: string; readonly facts: Facts } } | { readonly fault: string } | null
   /** This browser could not write down an entry: it is only in memory. */
   readonly unkept: boolean
 }
@@ -84,6 +85,7 @@ export function outboxOf({ box, send, taken, after }: Ports): Outbox {
         patch(oldest.key, { open: false })
         const sent = await send(oldest.entry)
         if (sent.came === 'away' || sent.came === 'stranger') return tryLater(sent.came)
+        if (sent.came === 'unable') return tryLater({ unable: { code: sent.code, facts: sent.facts } })
         if (sent.came === 'fault') return tryLater({ fault: sent.id })
         await (sent.came === 'taken' ? settle(oldest) : setAside(oldest, sent))
         pauseMs = firstPauseMs

@@ -33,7 +33,7 @@ export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
         <section>
           <h3>On this device, not yet in the shop</h3>
           <ul className="rows">{waiting.map(({ entry }, at) => <li key={at} className="name-text">{sayEntry(entry, shop)}</li>)}</ul>
-          <p className="small">{sayTrouble(trouble)}</p>
+          <p className="small">{trouble !== null && typeof trouble === 'object' && 'unable' in trouble ? `${sayRefusal(trouble.unable, units)} What waits here is kept on this device and tried again by itself.` : sayTrouble(trouble)}</p>
           <button type="button" className="press" onClick={() => outbox.nudge()}>Try now</button>
         </section>
       ) : (
@@ -45,7 +45,7 @@ export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
   )
 }
 
-function sayTrouble(trouble: ReturnType<typeof outbox.now>['trouble']): string {
+function sayTrouble(trouble: Exclude<ReturnType<typeof outbox.now>['trouble'], { readonly unable: unknown }>): string {
   if (trouble === null) return 'Being sent.'
   if (trouble === 'stranger') return 'The shop does not let this device in. Nothing is lost: it is sent as soon as the device is enrolled.'
   if (trouble === 'away') return 'The shop’s server does not answer. It is tried again by itself; nothing is lost meanwhile.'
