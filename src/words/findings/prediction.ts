@@ -12,7 +12,7 @@ export const predictionWords: { readonly [code: string]: Say } = {
   'bar-uncertainty-not-known': (facts, w) => `Not in it: how well ${w.bars(facts.bars)} ${many(facts.bars) ? 'are' : 'is'} known. The check does not say what it was taken with.`,
   'profile-not-known': (facts, w) => `${w.bars(facts.bars)}: counted as even, because no heights along ${many(facts.bars) ? 'them' : 'it'} were read at known places.`,
   'hollows-not-counted': () => 'The hollows of the underside are not in it: bars count as carrying all along.',
-  'scatter-not-known': (facts, w) => `The shop's own scatter is not in it yet: ${w.number(facts.count)} of the ${w.number(facts.needed)} parts that it takes were measured after the cut.`,
+  'shop-scatter-not-known': (facts, w) => `The shop's own scatter is not in it yet: ${w.number(facts.count)} of the ${w.number(facts.needed)} parts that it takes were measured after the cut.`,
 }
 
 const partOfVise: { readonly [part: string]: string } = { 'bed': 'the bed', 'jaw-slope': 'the slope of the fixed jaw', 'jaw-lift': 'what closing lifts' }

@@ -24,6 +24,6 @@ export function notKnown({ part, bars, vise, scatter }: PredictionAsked, held: b
     ...(unsure.length > 0 ? [{ code: 'bar-uncertainty-not-known', facts: { bars: unsure } }] : []),
     ...(flat.length > 0 ? [{ code: 'profile-not-known', facts: { bars: flat } }] : []),
     ...(part.hollows.length > 0 ? [{ code: 'hollows-not-counted', facts: {} }] : []),
-    ...(least < fewestOutcomes ? [{ code: 'scatter-not-known', facts: { count: least, needed: fewestOutcomes } }] : []),
+    ...(least < fewestOutcomes ? [{ code: 'shop-scatter-not-known', facts: { count: least, needed: fewestOutcomes } }] : []),
   ]
 }

@@ -48,11 +48,11 @@ describe('two bars 7 µm apart under 60 by 60', () => {
 
 describe('what is not known', () => {
   test('is named, never silently nothing', () => {
-    expect(codes(ways(asked())[0]!.notKnown)).toEqual(['vise-never-indicated', 'squareness-not-known', 'scatter-not-known'])
+    expect(codes(ways(asked())[0]!.notKnown)).toEqual(['vise-never-indicated', 'squareness-not-known', 'shop-scatter-not-known'])
     const bed = { readings: [{ xMm: 0, yMm: 0, um: 0 }], uUm: 1, atIso: '2026-03-02T08:00:00.000Z', how: 'indicator' }
     expect(ways(asked({ vise: { ...viseNotMeasured, bed } }))[0]!.notKnown[0]).toMatchObject({ code: 'vise-not-indicated', facts: { what: ['jaw-slope', 'jaw-lift'] } })
     const { known: _known, heightsUm: _heights, ...plain } = bar('high', 25)
-    expect(codes(ways(asked({ side: 'cast', bars: [{ ...plain, stationUUm: null }, bar('low', 25)] }))[0]!.notKnown)).toEqual(['vise-never-indicated', 'bar-uncertainty-not-known', 'profile-not-known', 'scatter-not-known'])
+    expect(codes(ways(asked({ side: 'cast', bars: [{ ...plain, stationUUm: null }, bar('low', 25)] }))[0]!.notKnown)).toEqual(['vise-never-indicated', 'bar-uncertainty-not-known', 'profile-not-known', 'shop-scatter-not-known'])
   })
 
   test('stops a prediction where it is the main thing', () => {
