@@ -8,6 +8,7 @@ import { lifeOf, yearsOf } from '#web/rack/life/life-of.ts'
 import { type Histories, useHistories } from '#web/rack/life/use-histories.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
 import { nameAmong, nameOfBar, sayDay } from '#web/rack/say-bar.ts'
+import { sayCheck } from '#web/rack/say-check.ts'
 import { useRoom } from '#web/setup/sheet/use-room.ts'
 import { useUnits } from '#web/units.ts'
 
@@ -44,7 +45,7 @@ function Life({ bars, shop, histories }: Props & { readonly histories: Histories
           return (
             <li key={at} className="name-text">
               <span className="small">{sayDay(atIso)} · {person || '–'}{of.length < bars.length ? ` · ${bars.filter(({ record }) => of.includes(record.id)).map((bar) => nameAmong(bar, bars, units)).join(', ')}` : ''}</span><br />
-              {check ? <Link to={`/inspect/done/${check.id}`}>{said}</Link> : said}
+              {check?.what === 'check' ? <><Link to={`/inspect/done/${check.id}`}>{said}</Link><br /><span className="small">{sayCheck(check.check, of[0]!, units)}</span></> : said}
             </li>
           )
         })}

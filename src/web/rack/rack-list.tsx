@@ -23,7 +23,7 @@ export function RackList({ groups, shop, chosen }: Props) {
   const find = useMemo(() => groupFinder(retired ? groups : here, units), [groups, here, retired, units]), found = useMemo(() => find(query), [find, query])
   const openFirst = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || event.nativeEvent.isComposing) return
-    const path = pathOfLabel(typed, shop) ?? onlyOne(find(typed))
+    const path = pathOfLabel(typed, shop) ?? onlyOne(find(typed), typed)
     if (path === null) return
     setTyped('')
     go(path)
@@ -45,7 +45,12 @@ export function RackList({ groups, shop, chosen }: Props) {
   )
 }
 
-const onlyOne = (found: readonly RackGroup[]): string | null => (found.length === 1 ? `/rack/${found[0]!.bars[0].record.id}` : null)
+/** Where one group is left: to the bar of that name, or else its first. */
+function onlyOne(found: readonly RackGroup[], typed: string): string | null {
+  if (found.length !== 1) return null
+  const { bars } = found[0]!, named = bars.find(({ record }) => record.name.toLowerCase() === typed.trim().toLowerCase())
+  return `/rack/${(named ?? bars[0]).record.id}`
+}
 
 /** As high as most rows are; each is measured once it is seen. */
 const rowPx = 73

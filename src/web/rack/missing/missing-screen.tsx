@@ -50,7 +50,7 @@ export function MissingScreen({ shop }: { readonly shop: ShopSnapshot }) {
       <div className="missing-desk">
         <section className="missing-sheet" aria-label={`Along the jaws of each ${viseWord}`}><Strip data={strip} /></section>
         <div className="missing-side">
-          <NextOnes next={coverage.next} served={coverage.served} setups={coverage.setups} viseId={viseId} />
+          <NextOnes next={coverage.next} served={coverage.served} setups={coverage.setups} shop={shop} />
           <section className="sign" aria-label="How it is counted">
             <SelectField label={viseWord} value={viseId} onChange={setViseId} options={[{ value: '', label: `every ${viseWord}` }, ...vises.map(({ id, name }) => ({ value: id, label: name }))]} />
             <Toggles label="Counted as served too" options={[{ value: 'stacks', label: 'stacked pairs' }, { value: 'flat', label: 'bars lying flat' }]} chosen={ways} onChange={setWays} />
