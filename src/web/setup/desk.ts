@@ -2,6 +2,7 @@ import { createContext, type Dispatch, useContext } from 'react'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { Terms } from '#words/terms.ts'
+import type { Foretelling } from '#web/setup/predict/use-predictions.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
 import type { SetupView } from '#web/setup/view/view-from.ts'
 import type { SetupAction } from '#web/setup/state/reduce-setup.ts'
@@ -13,6 +14,8 @@ export type Desk = {
   readonly bench: Bench
   readonly state: SetupState
   readonly view: SetupView
+  /** Comes after the answer and changes nothing of it. */
+  readonly foretelling: Foretelling
   readonly dispatch: Dispatch<SetupAction>
   readonly units: Units
   readonly terms: Terms

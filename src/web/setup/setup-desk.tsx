@@ -7,6 +7,7 @@ import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { AtDesk, type Desk } from '#web/setup/desk.ts'
 import { Options } from '#web/setup/options/options.tsx'
 import { Actions } from '#web/setup/saved/actions.tsx'
+import { usePredictions } from '#web/setup/predict/use-predictions.ts'
 import { SetupSheet } from '#web/setup/sheet/setup-sheet.tsx'
 import { draftFrom, keepDraft } from '#web/setup/state/draft.ts'
 import { reduceSetup } from '#web/setup/state/reduce-setup.ts'
@@ -30,7 +31,8 @@ export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
   const picture = useMemo(() => pictureFrom(asked, view, bench, (bar) => barLabel(bar.id, bench, units), units.length), [asked, view, bench, units])
   const last = useLast(picture) ?? pictureFrom(asked, { ...view, waits: true }, bench, () => '', units.length)!
   const drawn = useMemo(() => picture ?? withoutAnswer(last), [picture, last])
-  const desk: Desk = { shop, bench, state, view, dispatch, units, terms }
+  const foretelling = usePredictions(shop, bench, view, asked.side)
+  const desk: Desk = { shop, bench, state, view, foretelling, dispatch, units, terms }
   useUnserved(desk)
   useEnterToAddCut()
   return (
@@ -50,7 +52,7 @@ export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
 function useBench(shop: ShopSnapshot, wantedId: string | null): Bench {
   const { shop: settings, vises, bars, checks, events, mates, slots, setups } = shop
   const viseId = vises.some(({ id, retired }) => id === wantedId && !retired) ? wantedId : lastViseId(setups, vises)
-  return useMemo(() => benchFrom({ shop: settings, vises, bars, checks, events, mates, slots }, viseId)!, [settings, vises, bars, checks, events, mates, slots, viseId])
+  return useMemo(() => benchFrom({ shop: settings, vises, bars, checks, events, mates, slots, setups }, viseId)!, [settings, vises, bars, checks, events, mates, slots, setups, viseId])
 }
 
 /** The latest value that was not null: a drawing stays while what is typed cannot be drawn. */

@@ -6,6 +6,7 @@ import { sayGiveUp, sayWindow } from '#words/say-window.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
 import { barLabel, engravedElse, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
 import { SaidAloud } from '#web/setup/answer/said-aloud.tsx'
+import { ComesOutShortly } from '#web/setup/predict/comes-out-shortly.tsx'
 import { type Answered, isRefused, type Refused } from '#web/setup/view/view-from.ts'
 
 /** The first depth of the answer: the figure, the pair, its slot and one sentence; or what is in the way of an answer. */
@@ -56,6 +57,7 @@ function Serves({ choice }: { readonly choice: Choice }) {
         <h1 className="big-line"><strong className="big">{figureOf(choice, bench, units)}</strong> <span className="name-text">{nameOfRest(choice, bench, units)}</span>{engraved && <span className="setup-engraved"> marked {engraved}</span>}</h1>
         {choice.bars.length === 0 ? null : <p className="slot-box"><strong className="name-text">{slotOf(choice, bench)}</strong><span>slot</span></p>}
       </div>
+      <ComesOutShortly choice={choice} />
       <p className="setup-because"><span className="setup-stand">{capital(howItStands(choice, terms).join(', '))}.</span> {said.join(' ')}</p>
     </>
   )

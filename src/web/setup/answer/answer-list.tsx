@@ -9,6 +9,7 @@ import { NotComputed } from '#web/setup/answer/not-computed.tsx'
 import { OpenPoints } from '#web/setup/answer/open-points.tsx'
 import { OtherWays } from '#web/setup/answer/other-ways.tsx'
 import { Sums } from '#web/setup/answer/sums.tsx'
+import { ComesOut } from '#web/setup/predict/comes-out.tsx'
 import { WhyNotField } from '#web/setup/answer/why-not-field.tsx'
 
 /** What stands under the answer and scrolls by itself. */
@@ -19,6 +20,7 @@ export function AnswerList() {
       {waits ? <SameAsLastTime /> : null}
       <AtLeastLine />
       <OpenPoints />
+      <ComesOut />
       <AlsoWork />
       <NearestRows />
       <OtherWays />

@@ -11,6 +11,7 @@ export type SetupAction =
   | { readonly do: 'type'; readonly path: string; readonly text: string }
   | { readonly do: 'type why not' | 'name setup' | 'name operation'; readonly text: string }
   | { readonly do: 'change form'; readonly fields: Partial<Pick<SetupForm, 'shape' | 'use'>> }
+  | { readonly do: 'take side'; readonly side: NonNullable<SetupForm['side']> }
   | { readonly do: 'add cut'; readonly kind: CutForm['kind'] }
   | { readonly do: 'change cut'; readonly index: number; readonly cut: CutForm }
   | { readonly do: 'mirror hole'; readonly index: number; readonly pattern: Pattern }
@@ -32,6 +33,8 @@ export function reduceSetup(state: SetupState, action: SetupAction): SetupState 
     case 'name setup': return { ...state, title: action.text }
     case 'name operation': return { ...state, operation: action.text }
     case 'change form': return asking(state, { ...state.form, ...action.fields })
+    // it says what will come out, not which bars serve: the choice looked at stays
+    case 'take side': return { ...state, form: { ...state.form, side: action.side } }
     case 'add cut': return { ...asking(state, { ...state.form, cuts: [...state.form.cuts, emptyCutForm(action.kind)] }), drawer: { of: 'cut', index: state.form.cuts.length } }
     case 'change cut': return asking(state, { ...state.form, cuts: state.form.cuts.with(action.index, action.cut) })
     case 'mirror hole': return asking(state, withPattern(state.form, action.index, action.pattern))

@@ -1,0 +1,71 @@
+import { sides } from '#model/part.ts'
+import type { Choice as ChoiceOf } from '#model/setup.ts'
+import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
+import { sayFinding } from '#words/say-finding.ts'
+import { Choice } from '#web/parts/choice.tsx'
+import { useDesk } from '#web/setup/desk.ts'
+import { barLabel } from '#web/setup/answer/say-choice.ts'
+import { AfterTheCut } from '#web/setup/predict/after-the-cut.tsx'
+import { HowItHolds } from '#web/setup/predict/how-it-holds.tsx'
+import { sayComesOut, sayContribution, sayFigures } from '#web/setup/predict/say-prediction.ts'
+import { SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
+import '#web/setup/predict/predict.css'
+import { isRefused } from '#web/setup/view/view-from.ts'
+
+/** What the part will come out as on the choice looked at. It arrives after the ranking and changes nothing of it. */
+export function ComesOut() {
+  const { view: { answered }, state: { form }, foretelling, dispatch, units } = useDesk(), shown = answered?.shown ?? null
+  if (shown === null || isRefused(shown)) return null
+  const prediction = foretelling.of(shown)
+  return (
+    <section aria-label="What comes out" className="comes-out">
+      <h2 className="setup-rule">What comes out</h2>
+      <output className="comes-out-said">{prediction === null ? <Waiting /> : sayComesOut(prediction, units) ?? 'Not foretold.'}</output>
+      <Choice label="Side at the fixed jaw" value={form.side ?? 'unknown'} options={sides.map((side) => ({ value: side, label: side }))} onChange={(side) => dispatch({ do: 'take side', side })} />
+      {prediction === null ? null : <Told choice={shown} prediction={prediction} />}
+      <HowItHolds choice={shown} />
+      <AfterTheCut choice={shown} prediction={prediction} />
+    </section>
+  )
+}
+
+function Waiting() {
+  const { foretelling: { done, stopped, stop } } = useDesk()
+  if (stopped) return 'Stopped. Change anything, and it is worked out anew.'
+  return (
+    <span className="comes-out-waits">
+      <span>Being worked out{done === null ? '' : `, ${Math.floor(100 * done)} %`}</span>
+      <progress value={done ?? 0} max={1} aria-label="Prediction" />
+      {done === null ? null : <button type="button" className="press" onClick={stop}>Stop</button>}
+    </span>
+  )
+}
+
+function Told({ choice, prediction }: { readonly choice: ChoiceOf; readonly prediction: Prediction }) {
+  const { bench, units } = useDesk(), say = (finding: Parameters<typeof sayFinding>[0]) => sayFinding(finding, units, (id) => barLabel(id, bench, units))
+  if (prediction.status !== 'foretold') return <ul className="setup-points">{prediction.because.map((finding) => <li key={finding.code}>{say(finding)}</li>)}</ul>
+  return prediction.ways.map((way) => <Way key={String(way.held)} way={way} choice={choice} alone={prediction.ways.length === 1} />)
+}
+
+function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choice: ChoiceOf; readonly alone: boolean }) {
+  const { bench, units, view: { answered } } = useDesk(), { part } = answered!.question, nameOf = (id: string) => barLabel(id, bench, units)
+  const { coming, findings, notKnown } = way
+  return (
+    <section aria-label={way.held ? 'Squared by the fixed jaw' : 'Free on its bars'}>
+      {alone ? null : <h3>{way.held ? 'If the fixed jaw squares it' : 'If it lies free on its bars'}</h3>}
+      <SeatDrawing way={way} choice={choice} />
+      <ul className="setup-points">{findings.map((finding) => <li key={JSON.stringify(finding)}>{sayFinding(finding, units, nameOf)}</li>)}</ul>
+      {coming.status === 'predicted' ? (
+        <details className="comes-out-more">
+          <summary>Figures, and what they hang on</summary>
+          <dl className="comes-out-figures">
+            <div><dt>Across, moving jaw less fixed</dt><dd>{sayFigures(coming.across, part.betweenJawsMm!, units)}</dd></div>
+            <div><dt>Along, right end less left</dt><dd>{sayFigures(coming.along, part.alongJawsMm!, units)}</dd></div>
+          </dl>
+          <ol className="setup-lines" aria-label="What it hangs on">{coming.contributions.map((one) => <li key={`${one.of} ${one.bar}`}>{sayContribution(one, units, nameOf)}</li>)}</ol>
+        </details>
+      ) : null}
+      {notKnown.length === 0 ? null : <ul className="setup-lines setup-open" aria-label="Not in it">{notKnown.map((finding) => <li key={finding.code}>{sayFinding(finding, units, nameOf)}</li>)}</ul>}
+    </section>
+  )
+}

@@ -1,0 +1,38 @@
+import type { Contribution, Foretold, Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
+import type { Units } from '#model/shop-record.ts'
+import { contributorText } from '#words/findings/seat.ts'
+import { type NameOf, type Wording, wordingFor } from '#words/wording.ts'
+
+/** `about 3 µm out of parallel, in 95 of 100 cases at most 8 µm`; where nobody knows the side at the jaw, both ways. Null: nothing is foretold. */
+export function sayComesOut(prediction: Prediction, units: Units): string | null {
+  if (prediction.status !== 'foretold') return null
+  const w = wordingFor(units), several = prediction.ways.length > 1
+  return prediction.ways.map((way) => `${several ? (way.held ? 'squared by the jaw ' : 'free ') : ''}${sayWay(way, w)}`).join('; ')
+}
+
+function sayWay({ coming }: WayForetold, w: Wording): string {
+  if (coming.status !== 'predicted') return 'not to be foretold, see below'
+  const { overall: { medianUm, q95Um }, chanceWithin } = coming
+  return `about ${w.micrometres(medianUm)} out of parallel, in 95 of 100 cases at most ${w.micrometres(q95Um)}${chanceWithin === null ? '' : `, kept in ${Math.floor(100 * chanceWithin)} of 100`}`
+}
+
+/** One row of a list: the least that has to be said. */
+export function sayShortly(prediction: Prediction, units: Units): string | null {
+  if (prediction.status !== 'foretold') return null
+  const w = wordingFor(units), all = prediction.ways.flatMap(({ coming }) => (coming.status === 'predicted' ? [coming] : []))
+  if (all.length === 0) return null
+  const missed = all.some(({ chanceWithin }) => chanceWithin !== null && chanceWithin < 0.95)
+  return `comes out within ${all.map(({ overall }) => w.micrometres(overall.q95Um)).join(' or ')}${missed ? ': may miss the tolerance' : ''}`
+}
+
+/** Along or across: median, 95 % and what that is for each mm. */
+export function sayFigures({ medianUm, lowUm, highUm }: Foretold, overMm: number, units: Units): string {
+  const w = wordingFor(units)
+  return `${w.micrometres(medianUm)} over ${w.length(overMm)} (${w.number(Math.round((1000 * medianUm) / overMm) / 1000)} µm for each mm); 95 of 100 between ${w.micrometres(lowUm)} and ${w.micrometres(highUm)}`
+}
+
+/** `35 C: 3 µm of it; 2.5 µm less if measured with the shop’s own instrument`. */
+export function sayContribution({ of, bar, shareUm, gainUm }: Contribution, units: Units, nameOf: NameOf): string {
+  const w = wordingFor(units, nameOf), said = contributorText({ of, bar }, w)
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}: ${w.micrometres(shareUm)} of the 95 %${gainUm === null ? '' : `, ${w.micrometres(Math.max(0, gainUm))} less if measured with the shop’s own instrument`}`
+}
