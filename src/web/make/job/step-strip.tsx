@@ -21,7 +21,7 @@ export function StepStrip({ job, view, open }: { readonly job: JobRecord; readon
           <li key={step.kind}>
             <Link to={`/make/job/${job.id}/${at + 1}`} className="mk-stop" data-state={step.state} aria-current={at === open ? 'step' : undefined}>
               <StepDrawing view={view} step={step} plain />
-              <span className="mk-stop-name"><span className="mark" aria-hidden="true">{marks[step.state].mark}</span> {at + 1} {sayStep(step.kind)}<span className="unseen">, {marks[step.state].word}</span></span>
+              <span className="mk-stop-name">{step.state === 'open' ? null : <span className="mark" aria-hidden="true">{marks[step.state].mark}</span>} {at + 1} {sayStep(step.kind)}<span className="unseen">, {marks[step.state].word}</span></span>
             </Link>
           </li>
         ))}

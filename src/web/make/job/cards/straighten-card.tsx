@@ -13,18 +13,18 @@ import { useUnits } from '#web/units.ts'
 
 /** How far to press each bar that bows more than goes on, from the bow as read. */
 export function StraightenCard(props: StepProps) {
-  const { job, view: { plan: { presses } } } = props
+  const { job, view: { plan: { presses } } } = props, isKnown = (job.tools['straighten.yield'] ?? '').trim() !== ''
   return (
     <section aria-label="Press" className="mk-computed">
       <h3>Press</h3>
       {presses.length === 0 ? <p>No bar bows more than goes on, as far as it was read: type the bow after hardening.</p> : (
         <>
           <div className="field-list">
-            <ToolField job={job} field="straighten.yield" label="yield stress, N/mm²" ifEmpty="of the steel as it is" />
+            <ToolField job={job} field="straighten.yield" label="yield stress, N/mm²" ifEmpty="needed" />
             <ToolField job={job} field="straighten.e" label="elastic modulus, N/mm²" />
           </div>
-          {(job.tools['straighten.yield'] ?? '').trim() === '' ? <p>The press depth hangs on the yield stress of the steel as it is tempered: take it from the supplier’s sheet.</p> : null}
-          {presses.map((press) => <OnePress key={`${press.bar} ${press.side}`} {...props} press={press} />)}
+          {isKnown ? null : <p>{presses.length === 1 ? 'One bar bows' : `${presses.length} bars bow`} more than goes on. How far to press hangs on the yield stress of the steel as it is tempered: take it from the supplier’s sheet.</p>}
+          {!isKnown ? null : presses.map((press) => <OnePress key={`${press.bar} ${press.side}`} {...props} press={press} />)}
         </>
       )}
     </section>
