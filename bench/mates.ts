@@ -1,4 +1,5 @@
 import { performance } from 'node:perf_hooks'
+import edmondsBlossom from 'edmonds-blossom'
 import { drawNormals } from '#engine/numeric/draw-normals.ts'
 import { drawUnit, generatorFrom } from '#engine/numeric/generator.ts'
 import { matesOf, type Paired } from '#engine/inspect/mates.ts'
@@ -9,8 +10,8 @@ type Rows = readonly (readonly number[])[]
 const mostMs = 1000
 
 /**
- * The best mates out of a pile: how long the proof takes, beside the plain way (every pair listed, the limit halved, a
- * textbook search for a largest matching at each), beside trying every pairing, and what taking the closest first would cost.
+ * The best mates out of a pile: how long the proof takes, beside a general matching library, beside trying every pairing, and
+ * what taking the closest first would cost.
  */
 export function run(): Promise<BenchRow[]> {
   const large = pile(2000, 1), middling = pile(500, 2), small = Array.from({ length: 20 }, (_, i) => pile(10, 3 + i))
@@ -22,7 +23,7 @@ export function run(): Promise<BenchRow[]> {
   return Promise.resolve([
     { name: 'mates: 2 000 bars, 500 pairs, proven', figure: `${proof.ms.toFixed(0)} ms`, target: `under ${mostMs} ms`, ratio: proof.ms / mostMs, met: proof.ms < mostMs && proof.value.pairsBelow < 500 },
     {
-      name: 'mates: 500 bars, 125 pairs, beside the plain way', figure: `${ours.ms.toFixed(1)} ms against ${plain.ms.toFixed(0)} ms, same worst`,
+      name: 'mates: 500 bars, 125 pairs, beside a general matching library', figure: `${ours.ms.toFixed(1)} ms against ${plain.ms.toFixed(0)} ms, same worst`,
       target: 'at least 10 times as fast', ratio: plain.ms / ours.ms, met: plain.ms > 10 * ours.ms && plain.value === ours.value.worst,
     },
     {
@@ -57,54 +58,15 @@ const costOf = (a: readonly number[], b: readonly number[]): number => {
   return Math.min(straight, turned)
 }
 
+/** Every pair listed, the limit halved, and a general library asked for a largest matching at each. */
 function plainWay(rows: Rows, k: number): number {
-  const costs = rows.map((a) => rows.map((b) => costOf(a, b))), limits = [...new Set(costs.flatMap((row, i) => row.slice(i + 1)))].sort((a, b) => a - b)
+  const edges = rows.flatMap((a, i) => rows.slice(i + 1).map((b, j) => [i, i + 1 + j, costOf(a, b)] as const)), limits = [...new Set(edges.map(([, , cost]) => cost))].sort((a, b) => a - b)
   let low = 0, high = limits.length - 1
   while (low < high) {
-    const middle = (low + high) >> 1, limit = limits[middle]!
-    if (textbookMatching(costs.map((row, i) => row.flatMap((cost, j) => (j !== i && cost <= limit ? [j] : [])))) >= k) high = middle; else low = middle + 1
+    const middle = (low + high) >> 1, matched = edmondsBlossom(edges.filter(([, , cost]) => cost <= limits[middle]!).map(([i, j]) => [i, j, 1]), true)
+    if (matched.filter((other) => other !== -1).length / 2 >= k) high = middle; else low = middle + 1
   }
   return limits[low]!
-}
-
-/** Largest matching by alternating trees with contracted odd cycles, as textbooks write it down: every search starts afresh. */
-function textbookMatching(neighbours: readonly (readonly number[])[]): number {
-  const count = neighbours.length, match = Array.from({ length: count }, () => -1)
-  let pairs = 0
-  for (let root = 0; root < count; root += 1) {
-    if (match[root] !== -1) continue
-    const parent = match.map(() => -1), base = match.map((_, v) => v), used = match.map(() => false), queue = [root]
-    used[root] = true
-    const meet = (a: number, b: number): number => {
-      const seen = new Set<number>()
-      for (let v = base[a]!; ; v = base[parent[match[v]!]!]!) { seen.add(v); if (match[v] === -1) break }
-      for (let v = base[b]!; ; v = base[parent[match[v]!]!]!) if (seen.has(v)) return v
-    }
-    const mark = (from: number, stop: number, child: number, cycle: Set<number>): void => {
-      for (let v = from, next = child; base[v] !== stop; v = parent[match[v]!]!) { cycle.add(base[v]!); cycle.add(base[match[v]!]!); parent[v] = next; next = match[v]! }
-    }
-    let end = -1
-    for (let at = 0; at < queue.length && end === -1; at += 1) {
-      const v = queue[at]!
-      for (const w of neighbours[v]!) {
-        if (base[v] === base[w] || match[v] === w) continue
-        if (w === root || (match[w] !== -1 && parent[match[w]!] !== -1)) {
-          const stop = meet(v, w), cycle = new Set<number>()
-          mark(v, stop, w, cycle); mark(w, stop, v, cycle)
-          base.forEach((b, i) => { if (cycle.has(b)) { base[i] = stop; if (!used[i]) { used[i] = true; queue.push(i) } } })
-        } else if (parent[w] === -1) {
-          parent[w] = v
-          if (match[w] === -1) { end = w; break }
-          used[match[w]!] = true
-          queue.push(match[w]!)
-        }
-      }
-    }
-    if (end === -1) continue
-    pairs += 1
-    for (let v = end; v !== -1;) { const before = parent[v]!, next = match[before]!; match[v] = before; match[before] = v; v = next }
-  }
-  return pairs
 }
 
 /** Worst pair of the best of all ways to make k pairs: the first bar goes with nobody, or with each other one. */

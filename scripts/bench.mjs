@@ -8,7 +8,7 @@ import { chromium, top } from './steps.mjs'
 process.chdir(top)
 const out = join(top, 'node_modules', '.cache', 'bench')
 const wanted = process.argv[2] ?? ''
-const files = readdirSync('bench').filter((name) => name.endsWith('.ts') && name !== 'bench-row.ts' && !name.endsWith('.test.ts') && name.includes(wanted))
+const files = readdirSync('bench').filter((name) => name.endsWith('.ts') && name !== 'bench-row.ts' && !name.endsWith('.test.ts') && !name.endsWith('.d.ts') && name.includes(wanted))
 if (files.length === 0) { console.error(`no bench is named like ${wanted}`); process.exit(2) }
 const found = chromium()
 if (found) process.env.PW_CHROMIUM = found
