@@ -26,6 +26,8 @@ export type CheckedBar = {
   /** Null for `turn-over`, whose readings mix height and bend. */
   readonly shape: ShapedBar | null
   readonly turnOver: TurnedOver | null
+  /** Of its single readings, as `height` and `parallelism` follow from them; for `turn-over` before it grows (`turnOverGrows`). Null: not known. */
+  readonly budgets: ShapedBar['uncertainty'] | null
   /** Standard uncertainty of its parallelism; null: not known. */
   readonly uUm: number | null
   /** How parallel it is proved to be; null without uncertainty. */
@@ -104,6 +106,7 @@ function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, re
     heightMm: check.method === 'turn-over' ? turnOver?.heightAtMiddleMm ?? null : meanHeightMm(own),
     uHeightUm: shape?.uncertainty ? shape.uncertainty.height.u * turnOverGrows(check.method) : null,
     shape: check.method === 'turn-over' ? null : shape,
+    budgets: shape?.uncertainty ?? null,
     uUm, provedToUm: valueUm === null || uUm === null ? null : valueUm + commonGuardFactor * uUm,
     uses: valueUm === null || uUm === null ? [] : usesProved(valueUm, uUm, limits),
     look: check.looks.find(({ bar }) => bar === id) ?? null,

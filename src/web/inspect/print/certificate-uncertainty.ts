@@ -1,5 +1,6 @@
 import type { CertificateData } from '#drafting/inspect/certificate.ts'
 import type { CheckBudget } from '#engine/inspect/check-uncertainty.ts'
+import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { wordNumber } from '#model/length.ts'
 import { listOf } from '#words/wording.ts'
 import type { Certified } from '#web/inspect/print/certified.ts'
@@ -13,9 +14,9 @@ const reasons: { readonly [code: string]: string } = { 'cancels-along-bar': 'the
 type Column = { readonly head: string; readonly budget: CheckBudget }
 
 /** The parts of the uncertainties side by side, of the bar where they are largest, and what cancels with its reason. */
-export function uncertaintyOf({ checked: { bars, pair }, units, nameOf }: Certified): CertificateData['uncertainty'] {
-  const widest = bars.filter(({ shape }) => shape?.uncertainty).toSorted((a, b) => b.shape!.uncertainty!.height.u - a.shape!.uncertainty!.height.u)[0]
-  const uncertainty = widest?.shape?.uncertainty
+export function uncertaintyOf({ check: { method }, checked: { bars, pair }, units, nameOf }: Certified): CertificateData['uncertainty'] {
+  const widest = bars.filter(({ budgets }) => budgets).toSorted((a, b) => b.budgets!.height.u - a.budgets!.height.u)[0]
+  const uncertainty = widest?.budgets, grows = turnOverGrows(method)
   if (!uncertainty) return null
   const columns: readonly Column[] = [
     { head: 'height', budget: uncertainty.height }, { head: 'parallelism', budget: uncertainty.parallelism },
@@ -31,8 +32,9 @@ export function uncertaintyOf({ checked: { bars, pair }, units, nameOf }: Certif
       rows: [
         ...parts.map((part) => row(partWords[part] ?? part, ({ contributions }) => { const own = contributions.find(({ name }) => name === part); return own ? figure(own.u) : '' })),
         row('standard uncertainty together', ({ u }) => figure(u)),
+        ...(grows === 1 ? [] : [row('√3 times that: height apart from bend', ({ u }) => figure(u * grows))]),
         row('effective degrees of freedom', ({ dof }) => (dof === null ? 'endless' : wordNumber(Math.floor(dof), units.decimalMark))),
-        row('k for 95 %', ({ k }) => figure(k)), row('U = k times that', ({ expandedU }) => figure(expandedU)),
+        row('k for 95 %', ({ k }) => figure(k)), row('U = k times that', ({ expandedU }) => figure(expandedU === null ? null : expandedU * grows)),
       ],
     },
     notes: columns.filter(({ budget }) => budget.leftOut.length > 0).map(leftOut),

@@ -58,6 +58,14 @@ describe('the certificate', () => {
     expect(notComputed.lines.join(' ')).not.toContain('bend')
   })
 
+  it('says of a bar turned over as well what its uncertainty is made of, and that it is √3 times that of a reading', () => {
+    const { table } = certified({ ...check, method: 'turn-over', readings: [...readings(ids[0]!, [0, 5, 0]), ...readings(ids[0]!, [0, -5, 0], 'B')] }).uncertainty!
+    const row = (begin: string) => table.rows.find(([label]) => label!.startsWith(begin))!.slice(1).map(Number)
+    expect(table.rows.map(([label]) => label)).toEqual(expect.arrayContaining(['reading step', 'effective degrees of freedom']))
+    row('√3 times that').forEach((u, i) => expect(u).toBeCloseTo(Math.sqrt(3) * row('standard uncertainty together')[i]!, 1))
+    row('U = k').forEach((expanded, i) => expect(expanded).toBeCloseTo(row('k for 95 %')[i]! * row('√3 times that')[i]!, 1))
+  })
+
   it('is there for heights as marked and for a bar that was only tried for rocking', () => {
     const stated: Check = { ...check, method: 'stated', zero: null, took: null, readings: [{ ...reading(ids[0]!, 0, 0), xMm: null, text: '25' }] }
     const rocked: Check = { ...check, method: 'rock', zero: null, took: null, readings: [], looks: [{ bar: ids[0]!, wiped: true, stoned: false, rock: 'rocks', feelerText: '0.02', feelerUm: 20, seen: ['bent'] }] }
