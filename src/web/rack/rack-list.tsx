@@ -20,7 +20,7 @@ export function RackList({ groups, shop, chosen }: Props) {
   const [typed, setTyped] = useState(''), [retired, setRetired] = useState(false)
   const query = useDeferredValue(typed)
   const here = useMemo(() => groups.filter((group) => worstTrust(group) !== 'gone'), [groups]), gone = groups.length - here.length
-  const find = useMemo(() => groupFinder(retired ? groups : here, units), [groups, here, retired, units]), found = useMemo(() => find(query), [find, query])
+  const listed = retired ? groups : here, find = useGroupFinder(listed, units), found = useMemo(() => find(query), [find, query])
   const openFirst = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || event.nativeEvent.isComposing) return
     const path = pathOfLabel(typed, shop) ?? onlyOne(find(typed), typed)
@@ -45,6 +45,8 @@ export function RackList({ groups, shop, chosen }: Props) {
   )
 }
 
+const useGroupFinder = (groups: readonly RackGroup[], units: Units) => useMemo(() => groupFinder(groups, units), [groups, units])
+
 /** Where one group is left: to the bar of that name, or else its first. */
 function onlyOne(found: readonly RackGroup[], typed: string): string | null {
   if (found.length !== 1) return null
@@ -65,6 +67,8 @@ function Rows({ groups, units, chosen }: { readonly groups: readonly RackGroup[]
     observer.observe(document.body)
     return () => observer.disconnect()
   }, [])
+  // No compiler is in use here; what the rows are is asked anew at each render.
+  // oxlint-disable-next-line react/incompatible-library
   const rows = useWindowVirtualizer({ count: groups.length, estimateSize: () => rowPx, overscan: 8, scrollMargin: top, getItemKey: (at) => groups[at]!.key })
   return (
     <ul className="rack-rows" ref={list} style={{ height: rows.getTotalSize() }}>

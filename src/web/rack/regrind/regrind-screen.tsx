@@ -85,6 +85,6 @@ function lowerBy(text: string): number {
 
 /** `bars[1]` is said by the name people use. */
 function sayAbout(refusal: Refusal, bars: readonly RackBar[], units: ReturnType<typeof useUnits>): string {
-  const place = /^bars\[(\d+)\]$/.exec(String(refusal.facts['field'])), bar = place ? bars[Number(place[1])] : undefined
+  const { field } = refusal.facts, place = typeof field === 'string' ? /^bars\[(\d+)\]$/.exec(field) : null, bar = place ? bars[Number(place[1])] : undefined
   return `${bar ? `${nameAmong(bar, bars, units)}: ` : ''}${sayRefusal(refusal, units)}`
 }
