@@ -1,3 +1,4 @@
+import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -9,11 +10,11 @@ import { dataOf, type Schema, spoilt } from './data-of-schema.ts'
 
 const requests = Number(process.env['TWINREST_REQUESTS'] ?? 400)
 const logged: string[] = []
-let store: Store, ask: (path: string, body?: string) => Promise<{ readonly status: number; readonly text: string }>
+let store: Store, app: ReturnType<typeof createApp>, ask: (path: string, body?: string) => Promise<{ readonly status: number; readonly text: string }>
 beforeAll(async () => {
   store = await openStore(':memory:')
   await loadDemo(store)
-  const app = createApp(store, { webFolder: '/nowhere', log: (entry) => logged.push(JSON.stringify(entry)) })
+  app = createApp(store, { webFolder: '/nowhere', log: (entry) => logged.push(JSON.stringify(entry)) })
   ask = async (path, body) => {
     const answer = await app.request(`http://127.0.0.1:4173${path}`, body === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body })
     return { status: answer.status, text: await answer.text() }
@@ -83,4 +84,46 @@ test(`${requests} requests, right and spoilt: no fault, nothing kept of what was
   expect((await ask('/api/shop')).status).toBe(200)
   // Both sides of the door were tried.
   for (const status of [200, 422]) expect(statuses.get(status) ?? 0).toBeGreaterThan(requests / 20)
+})
+
+/** What a path or header may hold that a program in between, a file system or a log takes for something else. */
+const bent = fc.oneof(
+  fc.constantFrom('..', '../../etc/passwd', '..%2f..%2fetc%2fpasswd', '%2e%2e/', '%00', 'a%0d%0aset-cookie:%20x=1', '%c0%ae', '%', '%zz', '.git/config', 'shop.sqlite', '__proto__', "' or 1=1 --", '\\..\\', 'x'.repeat(3000), '💥', '<script>'),
+  fc.string({ unit: 'binary', maxLength: 40 }).map((text) => encodeURIComponent(text.toWellFormed())),
+)
+
+test(`${requests} questions at every address there is, with bent parameters, headers and tails: answered or refused, nothing of the machine told`, async () => {
+  const { paths } = JSON.parse((await ask('/api/openapi.json')).text) as { paths: { [path: string]: { get?: unknown } } }
+  // A stream goes on; it is tried in e2e/server/live.test.ts.
+  const asked = Object.entries(paths).filter(([path, { get }]) => get !== undefined && path !== '/api/live').map(([path]) => path)
+  expect(asked.length).toBeGreaterThan(12)
+  const headers = fc.dictionary(fc.constantFrom('accept', 'accept-encoding', 'range', 'if-none-match', 'cookie', 'x-http-method-override', 'authorization', 'last-event-id'), fc.stringMatching(/^[ -~]{0,60}$/), { maxKeys: 3 })
+  const before = await idsKept()
+  await fc.assert(fc.asyncProperty(fc.constantFrom(...asked), fc.array(bent, { minLength: 2, maxLength: 2 }), fc.option(bent), headers, async (path, params, tail, sent) => {
+    let at = 0
+    const address = path.replaceAll(/\{\w+\}/g, () => params[(at += 1) - 1]!) + (tail === null ? '' : `?${tail}`)
+    const answer = await app.request(`http://127.0.0.1:4173${address}`, { headers: sent }), text = await answer.text()
+    expect(logged).toEqual([])
+    expect(answer.status, address).toBeLessThan(500)
+    expect(answer.headers.has('x')).toBe(false)
+    expect(answer.headers.getSetCookie()).toEqual([])
+    expect(text).not.toMatch(/root:.*:0:0|SQLite format 3|node_modules|\n\s+at /)
+    if (answer.status !== 200) expect(Object.keys(JSON.parse(text) as object)).toEqual(['refused', 'facts'])
+  }), { numRuns: requests })
+  expect(await idsKept()).toEqual(before)
+})
+
+test('no cell of a CSV is one that a spreadsheet would run, whatever is in the shop', async () => {
+  const named = ['=1+1', '+1', '-1+1', '@SUM(A1)', '\t=1+1', ' =1+1', '=HYPERLINK("http://x","y")', '"=1+1"', 'a\n=1+1', '=cmd|x!A0'], { bars: [bar] } = JSON.parse((await ask('/api/shop')).text) as ShopSnapshot
+  for (const [at, name] of named.entries()) {
+    const by = { person: '=1+1', device: 'tablet', atIso: '2026-03-04T05:06:07.000Z' }
+    const change = { id: `csv-${at}`, kind: 'bar', record: bar!.id, fields: { name: { value: name.slice(0, 40), saw: at === 0 ? bar!.saw['name'] : [`csv-${at - 1}`] }, note: { value: name, saw: at === 0 ? bar!.saw['note'] : [`csv-${at - 1}`] } }, ...by }
+    const check = { id: `csv-check-${at}`, method: 'micrometer', replaces: null, note: name, readings: [{ bar: bar!.id, station: 0, xMm: null, text: name.slice(0, 40), heightMm: 35 }], ...by }
+    for (const [path, body] of [['/api/changes', [change]], ['/api/checks', [check]]] as const) { const { status, text } = await ask(path, JSON.stringify(body)); expect([status, text.slice(0, 200)]).toEqual([200, text.slice(0, 200)]) }
+    for (const path of ['/api/rack/export', '/api/inspect/export.csv']) {
+      const rows = parse((await ask(path)).text, { bom: true, relax_column_count: true }) as string[][]
+      // A number, with or without its sign, is one; nothing else may begin as a formula does (common practice, no source).
+      expect(rows.flat().filter((cell) => /^[\t\r]|^\s*[=@]|^\s*[+-](?![\d.,]+$)/.test(cell)), `${path} with ${name}`).toEqual([])
+    }
+  }
 })

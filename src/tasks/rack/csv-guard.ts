@@ -1,8 +1,8 @@
 /**
- * Texts that a spreadsheet would take for a formula get an apostrophe in front, and so do texts that begin with one, so
+ * Texts that a spreadsheet would take for a formula, after blanks too, get an apostrophe in front, and so do texts that begin with one, so
  * that taking it away again always gives back the text (docs/rack-csv.md).
  */
-const risky = /^[=+\-@'\t\r]/
+const risky = /^\s*[=+\-@]|^['\t\r]/
 
 export const guarded = (text: string): string => (risky.test(text) ? `'${text}` : text)
 
