@@ -41,7 +41,7 @@ test.describe('in a shop of its own', () => {
     await field(page, /^pairs of each/).fill('2')
     // 17 heights of four; the jaws are 125 wide and the bars end one under
     await expect(page.getByText('68 bars', { exact: true })).toBeVisible()
-    await expect(page.getByText(/124 long/)).toBeVisible()
+    await expect(page.locator('figcaption')).toContainText('124 long')
     await expect(way(page, 'Milled soft in pairs')).toContainText('10 to 20 µm (common practice, no source)')
     await expect(way(page, 'Hardened and ground in pairs')).toContainText('Against it')
     await saved(page)
@@ -69,6 +69,7 @@ test.describe('in a shop of its own', () => {
     await expect(page.getByRole('group', { name: '44 B2' })).toBeVisible()
     await saved(page)
     await page.goto('/rack')
+    await page.getByLabel(/^Find a bar/).fill('44 B2')
     await expect(page.getByRole('link', { name: /44 B2/ }).first()).toContainText('in work')
   })
 

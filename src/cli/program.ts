@@ -1,5 +1,6 @@
 import { Command, Option } from 'commander'
 import { addInspect } from '#cli/inspect-commands.ts'
+import { addMake } from '#cli/make-commands.ts'
 import type { Out } from '#cli/out.ts'
 import { addRackDeeds, type JsonOptions } from '#cli/rack-commands.ts'
 
@@ -20,6 +21,7 @@ Examples:
   twinrest inspect show
   twinrest rack list --height 35
   twinrest rack import rack.csv --dry-run
+  twinrest make routes --heights 30 --thickness 10 --length 150
   twinrest calc window < examples/window.json
   twinrest serve --port 4173
   twinrest device code
@@ -29,6 +31,7 @@ The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout
   addSetup(program, out)
   addInspect(program, out)
   addRack(program, out)
+  addMake(program, out)
   addCard(program, out)
   addCalc(program, out)
   addServe(program)

@@ -15,6 +15,7 @@ import { addCalcRoutes } from '#server/routes/calc.ts'
 import { addInspectRoutes } from '#server/routes/inspect.ts'
 import { addLiveRoutes } from '#server/routes/live.ts'
 import { addOperationRoutes } from '#server/routes/operation.ts'
+import { addMakeRoutes } from '#server/routes/make.ts'
 import { addDescription } from '#server/routes/openapi.ts'
 import { addRackRoutes } from '#server/routes/rack.ts'
 import { addRackDeedRoutes } from '#server/routes/rack-deeds.ts'
@@ -48,6 +49,7 @@ export function createApp(store: Store, { webFolder, log, reach = thisMachineAlo
   addRackDeedRoutes(doors, store)
   addSetupRoutes(doors, store)
   addInspectRoutes(doors, store)
+  addMakeRoutes(doors, store, slowly)
   addCalcRoutes(doors, slowly)
   addDescription(doors)
   answerTheRest(app, [trustFilesOf(reach), staticFilesOf(webFolder)])

@@ -1,4 +1,5 @@
 import { keyWord } from '#words/key-words.ts'
+import { makingFields } from '#words/making-fields.ts'
 import type { Terms } from '#words/terms.ts'
 
 /**
@@ -8,6 +9,8 @@ import type { Terms } from '#words/terms.ts'
  */
 export function sayField(path: string, terms: Terms): string {
   if (path === '') return 'the input'
+  const whole = Object.hasOwn(makingFields, path) ? makingFields[path]! : null
+  if (whole !== null) return whole
   const steps = path.split('.')
   const key = steps.at(-1)!
   return steps.map((step, at) => sayStep(step, at, key, terms)).filter((word) => word !== '').join(', ')

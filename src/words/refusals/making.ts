@@ -3,6 +3,8 @@ import type { Say } from '#words/wording.ts'
 
 /** What cannot be ordered, cut or noted while bars are made. */
 export const makingRefusals: { readonly [code: string]: Say } = {
+  'way-not-open': (facts, w) => `${given(facts, w)} cannot be gone as things stand; open are ${needed(facts, w)}.`,
+  'way-not-chosen': (facts, w) => `The order ${given(facts, w)} is still being written: choose a way first.`,
   'ladder-upside-down': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; a ladder goes up, give ${needed(facts, w)}.`,
   'length-not-left': (facts, w) => `${field(facts, w)}: so much under the width of the jaws leaves no bar; give ${needed(facts, w)}.`,
   'bad-day': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is no day of the calendar; give ${needed(facts, w)}.`,
