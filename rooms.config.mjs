@@ -13,7 +13,7 @@ export const rooms = {
   // Drawings as data. What is drawn is passed in; if you need to decide something about the trade, ask engine first.
   drafting: { imports: ['model', 'words'], packages: ['uqr'] },
   // Keeps facts, never conclusions. If you want to derive here, keep the facts and derive in engine.
-  store: { imports: ['model'], packages: ['kysely', 'better-sqlite3'] },
+  store: { imports: ['model'], packages: ['kysely', 'better-sqlite3', 'pg'] },
   // What a person does. The only room that sees facts, books and conclusions at once. `highs` solves behind the port that engine/make/solver.ts declares.
   tasks: { imports: ['model', 'words', 'reference', 'engine', 'drafting', 'store'], packages: ['csv-parse', 'csv-stringify', '@peculiar/x509', '@peculiar/asn1-x509', '@peculiar/asn1-schema', 'reflect-metadata', 'highs'] },
   // A door: parse, call one task, word the answer. An `if` about the trade belongs in a task or the engine.

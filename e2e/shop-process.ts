@@ -1,8 +1,8 @@
 import { spawn, type ChildProcess } from 'node:child_process'
 import { mkdtemp, rm } from 'node:fs/promises'
-import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
+import { freePort } from './free-port.ts'
 
 const builtServer = resolve(import.meta.dirname, '../dist/node/main.js')
 
@@ -26,19 +26,21 @@ type Wanted = {
   readonly main?: string
   /** Further words of the command line. */
   readonly args?: readonly string[]
+  /** Further settings of its environment. */
+  readonly env?: { readonly [name: string]: string }
   /** What is done with the data folder before the server first starts. */
   readonly before?: (dataFolder: string) => Promise<void>
 }
 
 /** Starts the built server on a free port over a new folder; resolves once it answers. */
-export async function startShop({ demo, main = builtServer, args = [], before }: Wanted): Promise<ShopProcess> {
+export async function startShop({ demo, main = builtServer, args = [], env = {}, before }: Wanted): Promise<ShopProcess> {
   const port = await freePort()
   const dataFolder = await mkdtemp(join(tmpdir(), 'twinrest-'))
   const url = `http://127.0.0.1:${port}`
   let child: ChildProcess | null = null
 
   async function start(): Promise<void> {
-    const started = spawn(process.execPath, [main, '--data', dataFolder, '--port', String(port), ...(demo ? ['--demo'] : []), ...args], { stdio: ['ignore', 'pipe', 'pipe'] })
+    const started = spawn(process.execPath, [main, '--data', dataFolder, '--port', String(port), ...(demo ? ['--demo'] : []), ...args], { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, ...env } })
     child = started
     let said = ''
     started.stdout.on('data', (text: Buffer) => { said += text.toString() })
@@ -66,16 +68,4 @@ export async function startShop({ demo, main = builtServer, args = [], before }:
     stop: () => end('SIGTERM'),
     clear: async () => { await end('SIGKILL'); await rm(dataFolder, { recursive: true, force: true }) },
   }
-}
-
-async function freePort(): Promise<number> {
-  return await new Promise((done, failed) => {
-    const probe = createServer().once('error', failed).listen(0, '127.0.0.1', () => {
-      const address = probe.address()
-      probe.close(() => {
-        if (typeof address === 'object' && address) done(address.port)
-        else failed(new Error('no port'))
-      })
-    })
-  })
 }

@@ -3,5 +3,5 @@ import { browserStories, deadCode, lint, pureTypes, roomsKept, runAll, types, vi
 
 runAll([
   types(), pureTypes(), roomsKept(), lint(), deadCode(),
-  vitest('unit'), vitest('doors'), vitest('endure', { TWINREST_KILLS: '10' }), browserStories(),
+  vitest('unit'), vitest('postgres'), vitest('doors'), vitest('endure', { TWINREST_KILLS: '10' }), browserStories(),
 ])

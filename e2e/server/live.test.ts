@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { atTheMachine, ownerIsSet } from '../owner.ts'
+import { listening } from '../listening.ts'
 import { relayTo, type Relay } from '../relay.ts'
 import { type ShopProcess, startShop } from '../shop-process.ts'
 import { deedOfBar } from '../endure/deed-of-bar.ts'
@@ -14,33 +15,6 @@ afterEach(async () => { await shop.clear(); await relay.close() })
 const write = async (name: string) => {
   const answer = await fetch(`${shop.url}/api/deeds`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(deedOfBar(name).deed) })
   expect(answer.status).toBe(200)
-}
-
-/** A stream that notes when each event came, and when it ended. */
-async function listening(url: string, headers: { readonly [name: string]: string } = {}) {
-  const answer = await fetch(`${url}/api/live`, { headers }), events: { event: string; atMs: number }[] = []
-  const ended = (async () => {
-    let text = ''
-    try {
-      for await (const piece of answer.body!) {
-        text += new TextDecoder().decode(piece)
-        for (let end = text.indexOf('\n\n'); end >= 0; end = text.indexOf('\n\n')) {
-          events.push({ event: /^event: (\w+)/m.exec(text)![1]!, atMs: performance.now() })
-          text = text.slice(end + 2)
-        }
-      }
-    } catch { /* cut off */ }
-    return performance.now()
-  })()
-  const until = async (event: string, count: number) => {
-    for (let tries = 0; tries < 200; tries += 1) {
-      const found = events.filter((one) => one.event === event)
-      if (found.length >= count) return found.at(-1)!.atMs
-      await new Promise((done) => { setTimeout(done, 10) })
-    }
-    throw new Error(`no ${count} of ${event}: ${JSON.stringify(events)}`)
-  }
-  return { type: answer.headers.get('content-type'), status: answer.status, ended, until }
 }
 
 async function enrolled(): Promise<string> {

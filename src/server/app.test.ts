@@ -6,7 +6,7 @@ import type { Hono } from 'hono'
 import type { Change, RecordKind } from '#model/change.ts'
 import { createApp } from '#server/app.ts'
 import { snapshotSchema } from '#server/snapshot-schema.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 
@@ -21,7 +21,7 @@ beforeEach(async () => {
   writeFileSync(join(web, 'index.html'), '<!doctype html><title>Twinrest</title>')
   writeFileSync(join(web, 'assets', 'app-1234.js'), `export const long = '${'x'.repeat(2000)}'`)
   writeFileSync(join(web, 'sw.js'), 'self.x = 1')
-  store = await openStore(':memory:')
+  store = await openExample()
   logged = []
   app = createApp(store, { webFolder: web, log: (entry) => logged.push(JSON.stringify(entry)) })
 })

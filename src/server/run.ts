@@ -1,5 +1,6 @@
 import { Refusal } from '#model/refusal.ts'
 import { readConfig } from '#server/config.ts'
+import { placeFrom } from '#server/place.ts'
 import { serveShop } from '#server/serve-shop.ts'
 import { openStore } from '#store/open.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
@@ -20,7 +21,7 @@ export async function run(args: readonly string[]): Promise<void> {
 
 async function serve(args: readonly string[]): Promise<void> {
   const config = readConfig(args, process.env)
-  const store = await openStore(config.dataFolder)
+  const { database, shop } = placeFrom(config.dataFolder, process.env), store = await openStore(database, shop)
   try {
     if (config.demo && !(await recordOf(store, 'shop', 'shop')).demo) await loadDemo(store)
     const { url, addresses, stop } = await serveShop(store, config)

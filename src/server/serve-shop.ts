@@ -37,13 +37,13 @@ export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Pro
   const log = jsonLines((line) => { process.stderr.write(line) })
   let shown = await shownCertificate(config, Date.now()), port = config.port
   const reach = reachOf(config, () => port, () => shown)
-  const ending = new AbortController()
-  const app = createApp(store, { ending: ending.signal, backupFolder: config.backupFolder, logRequests: config.logRequests, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
+  const ending = new AbortController(), keepsBackups = store.kind === 'sqlite'
+  const app = createApp(store, { ending: ending.signal, ...(keepsBackups ? { backupFolder: config.backupFolder } : {}), logRequests: config.logRequests, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
   const whole = listenerOf(app.fetch), { front, show, closeIdle, closeAll } = shown === null
     ? onePort(whole, null)
     : onePort(onPlain(whole, listenerOf(createPlainApp(reach).fetch)), { listener: whole, shown })
   port = await listening(front, port, config.open === 'network' ? undefined : loopback)
-  const endBackups = keepBackups(store, config.backupFolder, config.backupHours, log)
+  const endBackups = keepBackups(store, config.backupFolder, keepsBackups ? config.backupHours : 0, log)
   const looking = setInterval(() => void look(), lookMs).unref()
   async function look(): Promise<void> {
     try {

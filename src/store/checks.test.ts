@@ -4,12 +4,12 @@ import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { addCheck, addChecks, checksOf } from '#store/checks.ts'
 import { barFields, byFrom, stated } from '#store/example-records.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 
 let store: Store
 beforeEach(async () => {
-  store = await openStore(':memory:')
+  store = await openExample()
   const by = byFrom('KM')
   await applyChanges(store, [firstChange('bar', 'left', barFields('ABCD2345'), by), firstChange('bar', 'right', barFields('ABCD2346'), by)])
 })

@@ -4,14 +4,14 @@ import { applyChanges } from '#store/changes.ts'
 import { barFields, byFrom, event, setupFields, setupForm, stated, viseFields } from '#store/example-records.ts'
 import { keepDeed } from '#store/deeds.ts'
 import { historyOf } from '#store/history.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 import { recordOf } from '#store/records.ts'
 import { addTold, toldOf } from '#store/told.ts'
 import { addUnserved, unservedOf } from '#store/unserved.ts'
 
 let store: Store
-beforeEach(async () => { store = await openStore(':memory:') })
+beforeEach(async () => { store = await openExample() })
 afterEach(() => store.close())
 
 const at = (hour: string) => `2025-03-04T${hour}:00:00.000Z`

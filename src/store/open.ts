@@ -6,9 +6,11 @@ import { Refusal } from '#model/refusal.ts'
 import { examine } from '#store/examine.ts'
 import { ImmediateDialect } from '#store/immediate.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
+import { isPostgres, openInstallation } from '#store/postgres/installation.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
 import { startShop } from '#store/start-shop.ts'
+import { usualShop } from '#store/usual-shop.ts'
 import type { Store } from '#store/store.ts'
 
 export const databaseFile = 'shop.sqlite'
@@ -17,12 +19,30 @@ export const databaseFile = 'shop.sqlite'
 const patienceAtStartMs = 5000, pauseMs = 50
 
 /**
+ * Opens a shop wherever it is kept and brings its tables up to date; a new shop is begun.
+ *
+ * @param place  `postgres://…`, a data folder, or `:memory:` for a database that ends with the process
+ * @param shop  which of the shops of a PostgreSQL database
+ * @throws Refusal as `openInstallation` and `openFolder`
+ */
+export async function openStore(place: string, shop = usualShop): Promise<Store> {
+  if (!isPostgres(place)) return await openFolder(place)
+  const { storeOf, close } = await openInstallation(place), store = { ...storeOf(shop), close }
+  try {
+    await startShop(store)
+    return store
+  } catch (error) {
+    await close()
+    throw error
+  }
+}
+
+/**
  * Opens the database of a data folder and brings it up to date; makes folder and database where there are none.
  *
- * @param folder  the data folder, or `:memory:` for a database that ends with the process
  * @throws Refusal `data-folder-not-writable`, `database-damaged`, `database-not-ours`, `database-newer-than-program`, `database-busy`; the file is then as it was
  */
-export async function openStore(folder: string): Promise<Store> {
+async function openFolder(folder: string): Promise<Store> {
   const file = folder === ':memory:' ? folder : fileIn(folder)
   const raw = open(file, folder)
   try {
@@ -31,7 +51,7 @@ export async function openStore(folder: string): Promise<Store> {
     const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: keepingStatements(raw) }) })
     const { error } = await new Migrator({ db, provider: { getMigrations: async () => ({ ...migrations }) } }).migrateToLatest()
     if (error) throw error
-    const store: Store = { db, shop: 'shop', folder, close: () => db.destroy() }
+    const store: Store = { db, kind: 'sqlite', shop: usualShop, folder, hear: null, close: () => db.destroy() }
     await startShop(store)
     return store
   } catch (error) {

@@ -5,12 +5,12 @@ import type { DraftFields } from '#model/check-draft.ts'
 import { editOf, firstChange } from '#model/record-fields.ts'
 import { applyChanges, clashesOf } from '#store/changes.ts'
 import { byFrom } from '#store/example-records.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 
 let store: Store
-beforeEach(async () => { store = await openStore(':memory:') })
+beforeEach(async () => { store = await openExample() })
 afterEach(() => store.close())
 
 const km = byFrom('KM', 'tablet'), jo = byFrom('JO', 'phone')
@@ -70,7 +70,7 @@ test('in any order of arrival the same cells stand', async () => {
     const by = byFrom('LU', 'laptop'), changes = typed.map(([cell, text]) => editOf('draft', { id: 'd1', ...draft, saw: {} }, Object.fromEntries([[`typed.${cell}`, text]]) as { readonly [key: `typed.${string}`]: string }, by))
     const shuffled = changes.map((change) => ({ change, at: picks.next().value })).sort((a, b) => a.at - b.at).map(({ change }) => change)
     const stands = async (order: readonly Change[]) => {
-      const own = await openStore(':memory:')
+      const own = await openExample()
       try {
         await applyChanges(own, [first])
         for (const change of order) await applyChanges(own, [change])

@@ -1,4 +1,5 @@
 import { sql } from 'kysely'
+import { turnsOf } from '#store/postgres/turn.ts'
 import type { Store } from '#store/store.ts'
 
 /**
@@ -8,6 +9,7 @@ import type { Store } from '#store/store.ts'
  * @source SQLITE-PRAGMA (data_version: others' commits; total_changes(): our own rows)
  */
 export async function revisionOf(store: Store): Promise<string> {
+  if (store.kind === 'postgres') return String(await turnsOf(store))
   const { rows: [row] } = await sql<{ others: number; own: number }>`select data_version as others, total_changes() as own from pragma_data_version`.execute(store.db)
   return `${row!.others}-${row!.own}`
 }

@@ -1,11 +1,15 @@
 import type { Kysely } from 'kysely'
+import { takeTurn } from '#store/postgres/turn.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
 
-/** An open shop database. `shop` names whose rows are meant: one shop for now, written into every row from the start. */
+/** An open shop database. `shop` names whose rows are meant: it stands in every row and every question. */
 export type Store = {
   readonly db: Kysely<Tables>
+  readonly kind: 'sqlite' | 'postgres'
   readonly shop: string
+  /** Wakes whoever listens after each write into the shop, from whichever process; null: whoever wants to know has to look. */
+  readonly hear: ((wake: () => void) => () => void) | null
   /** Where it lies. */
   readonly folder: string
   readonly close: () => Promise<void>
@@ -19,7 +23,11 @@ export type Store = {
 export async function inTransaction<Result>(store: Store, work: (tx: Store) => Promise<Result>): Promise<Result> {
   if (store.db.isTransaction) return await work(store)
   try {
-    return await store.db.transaction().execute((db) => work({ ...store, db }))
+    return await store.db.transaction().execute(async (db) => {
+      const tx = { ...store, db }
+      if (store.kind === 'postgres') await takeTurn(tx)
+      return await work(tx)
+    })
   } catch (error) {
     throw refusalOf(error, store.folder)
   }
@@ -29,7 +37,8 @@ export async function inTransaction<Result>(store: Store, work: (tx: Store) => P
 export async function atOneMoment<Result>(store: Store, read: (tx: Store) => Promise<Result>): Promise<Result> {
   if (store.db.isTransaction) return await read(store)
   try {
-    return await store.db.transaction().setAccessMode('read only').execute((db) => read({ ...store, db }))
+    const reading = store.db.transaction().setAccessMode('read only')
+    return await (store.kind === 'postgres' ? reading.setIsolationLevel('repeatable read') : reading).execute((db) => read({ ...store, db }))
   } catch (error) {
     throw refusalOf(error, store.folder)
   }

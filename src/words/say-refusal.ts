@@ -9,6 +9,7 @@ import { heatRefusals } from '#words/refusals/heat.ts'
 import { inputRefusals } from '#words/refusals/input.ts'
 import { inspectRefusals } from '#words/refusals/inspect.ts'
 import { makingRefusals } from '#words/refusals/making.ts'
+import { postgresRefusals } from '#words/refusals/postgres.ts'
 import { rackRefusals } from '#words/refusals/rack.ts'
 import { rackFileRefusals } from '#words/refusals/rack-file.ts'
 import { seatRefusals } from '#words/refusals/seat.ts'
@@ -16,7 +17,7 @@ import { setupRefusals } from '#words/refusals/setup.ts'
 import { shopRefusals } from '#words/refusals/shop.ts'
 import { type NameOf, type Say, wordingFor } from '#words/wording.ts'
 
-export const refusalWords: { readonly [code: string]: Say } = { ...inputRefusals, ...setupRefusals, ...seatRefusals, ...inspectRefusals, ...rackRefusals, ...heatRefusals, ...cuttingRefusals, ...grindRefusals, ...makingRefusals, ...cutListRefusals, ...rackFileRefusals, ...shopRefusals, ...accessRefusals, ...doorRefusals }
+export const refusalWords: { readonly [code: string]: Say } = { ...inputRefusals, ...setupRefusals, ...seatRefusals, ...inspectRefusals, ...rackRefusals, ...heatRefusals, ...cuttingRefusals, ...grindRefusals, ...makingRefusals, ...cutListRefusals, ...rackFileRefusals, ...shopRefusals, ...postgresRefusals, ...accessRefusals, ...doorRefusals }
 
 /** What was asked, why it cannot be done and what to do, in one or two sentences. A code nobody has worded is named as it is. */
 export function sayRefusal(refusal: { readonly code: string; readonly facts: Facts }, units: Units, nameOf?: NameOf): string {

@@ -2,7 +2,10 @@ import { inColumns } from '#cli/columns.ts'
 import type { Out } from '#cli/out.ts'
 import type { BackupOptions } from '#cli/program.ts'
 import { withShop } from '#cli/with-shop.ts'
+import { Refusal } from '#model/refusal.ts'
 import { backupFolderFrom, dataFolderFrom } from '#server/config.ts'
+import { placeFrom } from '#server/place.ts'
+import { isPostgres } from '#store/postgres/installation.ts'
 import { listBackups, makeBackup, restoreBackup } from '#tasks/shop/backup/backups.ts'
 
 export async function backupCommand({ data, backups, list }: BackupOptions, out: Out): Promise<void> {
@@ -23,6 +26,7 @@ export async function backupCommand({ data, backups, list }: BackupOptions, out:
 /** Opens no shop: the one that is there may be what is amiss. */
 export async function restoreCommand(file: string, { data, backups }: BackupOptions, out: Out): Promise<void> {
   const dataFolder = dataFolderFrom(data, process.env)
+  if (isPostgres(placeFrom(dataFolder, process.env).database)) throw new Refusal('backup-by-database')
   const keptAs = restoreBackup(dataFolder, backupFolderFrom(backups, dataFolder, process.env), file, Date.now())
   out.say(`The shop is as it was in ${file}. ${keptAs === null ? 'There was none before.' : `The one before is kept as ${keptAs} in the data folder.`} Devices stand as they did then: see "twinrest device list" for one that was revoked since.\n`)
 }

@@ -13,7 +13,7 @@ import { createPlainApp } from '#server/access/trust-files.ts'
 import { unlockedOf } from '#server/access/unlocked.ts'
 import { createApp } from '#server/app.ts'
 import { keepPassphrase } from '#store/access.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 import { renewCertificate } from '#tasks/access/certificate/shop-certificate.ts'
 import { inviteDevice } from '#tasks/access/devices.ts'
@@ -26,7 +26,7 @@ const proxied: Reach = { ...lan, behindProxy: true }
 let store: Store, app: Hono, web: string, logged: string[]
 beforeEach(async () => {
   web = mkdtempSync(join(tmpdir(), 'twinrest-web-'))
-  store = await openStore(':memory:')
+  store = await openExample()
   logged = []
   app = open(lan)
 })

@@ -23,7 +23,7 @@ const newsSchema = z.union([
  * @param ending  ends the streams, so that they do not keep the server from stopping
  */
 export function addLiveRoutes(doors: Doors, access: Access, news: News, ending: AbortSignal): Live {
-  const live = liveOf(news.revision), enter = turnstile()
+  const live = liveOf(news.revision, access.store.hear), enter = turnstile()
   openRoute(doors, {
     method: 'get', path: '/api/shop/since/{revision}', answer: newsSchema,
     summary: 'What became of the shop since a revision: records put and ids gone, by list; the whole shop where the revision is not known any more (or is `none`).',

@@ -1,4 +1,5 @@
 import { type Kysely, type Migration, sql } from 'kysely'
+import { columnTypes } from '#store/migrations/column-types.ts'
 
 /** A column by its type; `?` may be empty. */
 type Column = 'text' | 'text?' | 'real' | 'real?' | 'integer'
@@ -15,11 +16,7 @@ const standing: Columns = { change: 'text', saw: 'text', clashes: 'integer' }
  * References are looked at when a transaction ends, so that a pair and its bars may come in any order.
  */
 export function first(kind: 'sqlite' | 'postgres'): Migration {
-  const types = {
-    text: sql`text`,
-    real: kind === 'sqlite' ? sql`real` : sql`double precision`,
-    integer: kind === 'sqlite' ? sql`integer` : sql`bigint`,
-  }
+  const types = columnTypes(kind)
 
   return { up: async (db: Kysely<unknown>) => {
     const table = async (name: string, key: readonly string[], columns: Columns, points: Points = {}) => {

@@ -1,11 +1,12 @@
 import { type Kysely, type Migration, sql } from 'kysely'
+import { columnTypes } from '#store/migrations/column-types.ts'
 
 /**
  * Readings from the surface plate: what a check was taken with, lines and faces of a reading, half-done checks, instruments,
  * what was measured of a vise, what parts came out as; and sheets told about a check as well as about a setup.
  */
 export function readings(kind: 'sqlite' | 'postgres'): Migration {
-  const integer = kind === 'sqlite' ? sql`integer` : sql`bigint`, text = sql`text`
+  const { integer, text } = columnTypes(kind)
   return { up: async (db: Kysely<unknown>) => {
     for (const column of ['zero', 'closing', 'temperature', 'took']) await db.schema.alterTable('check').addColumn(column, text).execute()
     await db.schema.alterTable('check').addColumn('looks', text, (c) => c.notNull().defaultTo('[]')).execute()
@@ -34,6 +35,8 @@ export function readings(kind: 'sqlite' | 'postgres'): Migration {
     await db.schema.createIndex('outcome_by_setupId').on('outcome').columns(['shop', 'setupId'] as never[]).execute()
 
     await db.schema.alterTable('told').renameTo('told_before').execute()
+    // There, names of keys are taken as names of tables are.
+    if (kind === 'postgres') await sql`alter table told_before rename constraint told_key to told_before_key`.execute(db)
     await table('told', { setupId: 'text?', checkId: 'text?', what: 'text', data: 'text', atIso: 'text' }, { setupId: 'setup', checkId: 'check' })
     await sql`insert into told (shop, person, device, id, "setupId", "checkId", what, data, "atIso")
       select shop, person, device, id, "setupId", null, what, data, "atIso" from told_before`.execute(db)

@@ -1,4 +1,5 @@
 import { type Kysely, type Migration, sql } from 'kysely'
+import { columnTypes } from '#store/migrations/column-types.ts'
 
 /** Who may talk to the shop from its network: enrolled devices, the one-time codes that let them in, the owner's passphrase. Secrets are kept hashed. */
 export function access(kind: 'sqlite' | 'postgres'): Migration {
@@ -6,7 +7,7 @@ export function access(kind: 'sqlite' | 'postgres'): Migration {
     const table = async (name: string, key: readonly string[], columns: readonly string[]) => {
       let made = db.schema.createTable(name)
       for (const column of ['shop', 'person', 'device', ...columns]) {
-        made = made.addColumn(column.replace('?', ''), sql`text`, (c) => (column.endsWith('?') ? c : c.notNull()))
+        made = made.addColumn(column.replace('?', ''), columnTypes(kind).text, (c) => (column.endsWith('?') ? c : c.notNull()))
       }
       made = made.addPrimaryKeyConstraint(`${name}_key`, ['shop', ...key] as never[])
       await (kind === 'sqlite' ? made.modifyEnd(sql`strict`) : made).execute()

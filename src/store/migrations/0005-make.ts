@@ -1,8 +1,9 @@
 import { type Kysely, type Migration, sql } from 'kysely'
+import { columnTypes } from '#store/migrations/column-types.ts'
 
 /** Making bars: machines, raw material, jobs, what making costs the shop; and sheets told about a job. */
 export function make(kind: 'sqlite' | 'postgres'): Migration {
-  const types = { text: sql`text`, real: kind === 'sqlite' ? sql`real` : sql`double precision`, integer: kind === 'sqlite' ? sql`integer` : sql`bigint` } as const
+  const types = columnTypes(kind)
   return { up: async (db: Kysely<unknown>) => {
     const table = async (name: string, columns: readonly (readonly [type: keyof typeof types, names: readonly string[]])[]) => {
       let made = db.schema.createTable(name)

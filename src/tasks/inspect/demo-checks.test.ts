@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { readDraft } from '#engine/inspect/read-draft.ts'
 import { inspectFactsFrom } from '#engine/inspect/inspect-facts.ts'
 import { inspectTables } from '#reference/inspect-tables.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 import { checkOfShop } from '#tasks/inspect/check-of-shop.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
@@ -10,7 +10,7 @@ import { snapshotOf } from '#tasks/shop/snapshot.ts'
 
 let store: Store
 beforeAll(async () => {
-  store = await openStore(':memory:')
+  store = await openExample()
   await loadDemo(store)
 })
 afterAll(() => store.close())

@@ -4,7 +4,7 @@ import type { InstrumentIs } from '#model/instrument-record.ts'
 import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { checksOf } from '#store/checks.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 import { checkOfShop } from '#tasks/inspect/check-of-shop.ts'
 import { matesOfShop } from '#tasks/inspect/mates-of-shop.ts'
@@ -17,7 +17,7 @@ import { listRack } from '#tasks/rack/list-rack.ts'
 let store: Store, by: Maker, minutes: number, codes: readonly string[], ids: readonly string[]
 const instrument = (id: string, name: string, figures: InstrumentIs) => firstChange('instrument', id, { name, figures, dueOn: null, retired: false, note: '' }, by)
 beforeEach(async () => {
-  store = await openStore(':memory:')
+  store = await openExample()
   by = makerFor('KM', 'bench')
   minutes = 0
   const bars = await addBars(store, { height: '25', thickness: '8', length: '100', pair: true }, by)

@@ -5,7 +5,7 @@ import { editOf, firstChange } from '#model/record-fields.ts'
 import { Refusal } from '#model/refusal.ts'
 import { newShop } from '#model/shop-record.ts'
 import { applyChanges } from '#store/changes.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { makerFor } from '#tasks/maker.ts'
@@ -16,7 +16,7 @@ import { csvRecordsFrom } from '#tasks/rack/csv-records.ts'
 import { columnNames } from '#tasks/rack/csv-columns.ts'
 
 let store: Store
-beforeEach(async () => { store = await openStore(':memory:') })
+beforeEach(async () => { store = await openExample() })
 afterEach(() => store.close())
 
 const by = makerFor('KM', 'bench')
@@ -183,7 +183,7 @@ describe('out and in again', () => {
       fc.array(fc.record({ name: fc.oneof(texts, risky), note: fc.oneof(texts, risky), height: fc.integer({ min: 1000, max: 90_000 }), mates: fc.constantFrom('', 'A', '=B', '-'), drill: fc.boolean() }), { minLength: 1, maxLength: 6 }),
       fc.constantFrom('.' as const, ',' as const),
       async (bars, decimalMark) => {
-        const from = await openStore(':memory:'), to = await openStore(':memory:')
+        const from = await openExample(), to = await openExample()
         for (const shop of [from, to]) await applyChanges(shop, [editOf('shop', await recordOf(shop, 'shop', 'shop'), { units: { ...newShop.units, length, decimalMark } }, by)])
         const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`
         const asTyped = (text: string) => quoted(/^[=+\-@'\t\r]/.test(text) ? `'${text}` : text)
@@ -204,14 +204,14 @@ describe('out and in again', () => {
   test('two groups of mates with one name come back as two', async () => {
     await take('height,thickness,length,mates\n35,8,150,A\n35,8,150,A\n')
     await take('height,thickness,length,mates\n35,8,150,A\n35,8,150,A\n')
-    const again = await openStore(':memory:')
+    const again = await openExample()
     expect(await importRack(again, { id: 'one', csv: await exportRack(store) }, by)).toMatchObject({ bars: 4, mates: 2 })
     await again.close()
   })
 
   test('a note of two lines, and nothing else in quotes, comes back whole', async () => {
     await take('height,thickness,length,note\n35,8,150,"one\ntwo"\n')
-    const again = await openStore(':memory:')
+    const again = await openExample()
     await importRack(again, { id: 'one', csv: await exportRack(store) }, by)
     expect((await listRack(again)).map(({ note }) => note)).toEqual(['one\ntwo'])
     await again.close()

@@ -5,7 +5,7 @@ import type { Deed } from '#model/deed.ts'
 import { clashesOf } from '#store/changes.ts'
 import { addEvent } from '#store/events.ts'
 import { keepDeed } from '#store/deeds.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { makerFor } from '#tasks/maker.ts'
@@ -20,7 +20,7 @@ import { regrindBars, trySetOfShop, whatIsMissing } from '#tasks/rack/work-of-ra
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 
 let store: Store
-beforeEach(async () => { store = await openStore(':memory:') })
+beforeEach(async () => { store = await openExample() })
 afterEach(() => store.close())
 
 let minute = 0
@@ -75,7 +75,7 @@ describe('signing out and back', () => {
   test('leaves one state in whatever order the deeds arrive', async () => {
     await fc.assert(fc.asyncProperty(fc.shuffledSubarray([0, 1, 2, 3], { minLength: 4, maxLength: 4 }), fc.constantFrom('fine', 'nicked', 'not looked at'), async (order, how) => {
       const states = await Promise.all([[0, 1, 2, 3], order].map(async (turn) => {
-        const own = await openStore(':memory:'), maker = (n: number) => ({ person: 'KM', device: 'd', atIso: new Date(Date.UTC(2026, 2, 4, 8, n)).toISOString(), newId: (() => { let k = 0; return () => `i${n}-${k++}` })(), newCode: () => 'ABCD2345' })
+        const own = await openExample(), maker = (n: number) => ({ person: 'KM', device: 'd', atIso: new Date(Date.UTC(2026, 2, 4, 8, n)).toISOString(), newId: (() => { let k = 0; return () => `i${n}-${k++}` })(), newCode: () => 'ABCD2345' })
         await addBars(own, { height: '35', thickness: '8', length: '150' }, maker(0))
         let [bar] = await recordsOf(own, 'bar')
         const deeds: Deed[] = []
@@ -100,7 +100,7 @@ describe('the rack as files', () => {
     await loadDemo(store)
     const [one] = await recordsOf(store, 'bar')
     await addEvent(store, { ...stamp(), bar: one!.id, kind: 'knocked', undoes: null, note: '=1+1, "fell"\nhard' })
-    const file = await exportRackFile(store), csv = await exportHistoryCsv(store), other = await openStore(':memory:')
+    const file = await exportRackFile(store), csv = await exportHistoryCsv(store), other = await openExample()
     const noted = await importRackFile(other, JSON.parse(JSON.stringify(file)), by(), { dryRun: true })
     expect((await exportRackFile(other)).bars).toEqual([])
     expect(noted).toMatchObject({ dryRun: true, bars: file.bars.length, known: 0, checks: file.checks.length, notes: [{ code: 'vise-not-of-this-shop' }] })
@@ -114,7 +114,7 @@ describe('the rack as files', () => {
     expect(await exportHistoryCsv(other)).toBe(csv)
     expect(await importHistoryCsv(other, csv)).toMatchObject({ known: file.events.length })
     await other.close()
-    const bare = await openStore(':memory:')
+    const bare = await openExample()
     await importRackFile(bare, { ...file, events: [], bars: file.bars.map((bar) => ({ ...bar, where: { at: 'slot' } })) }, by())
     expect(await importHistoryCsv(bare, csv, { dryRun: true })).toMatchObject({ events: file.events.length, known: 0 })
     await importHistoryCsv(bare, csv)

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest'
 import { nothingTaken, onTheFirstLine } from '#model/check.ts'
 import { addCheck } from '#store/checks.ts'
 import { historyOf } from '#store/history.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { makerFor } from '#tasks/maker.ts'
@@ -13,7 +13,7 @@ import { listRack } from '#tasks/rack/list-rack.ts'
 import { retireBar, undoEvent } from '#tasks/rack/retire-bar.ts'
 
 let store: Store
-beforeEach(async () => { store = await openStore(':memory:') })
+beforeEach(async () => { store = await openExample() })
 afterEach(() => store.close())
 
 const by = makerFor('KM', 'bench')

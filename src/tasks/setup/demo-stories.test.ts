@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { SetupForm } from '#model/setup-form.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import { recordsOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { unservedOf } from '#store/unserved.ts'
@@ -16,7 +16,7 @@ import { viseNamed } from '#tasks/setup/vise-named.ts'
 
 let store: Store
 beforeAll(async () => {
-  store = await openStore(':memory:')
+  store = await openExample()
   await loadDemo(store)
 })
 afterAll(() => store.close())

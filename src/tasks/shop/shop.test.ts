@@ -7,7 +7,7 @@ import { editOf, firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { setupFields, setupForm, viseFields } from '#store/example-records.ts'
 import { historyOf } from '#store/history.ts'
-import { openStore } from '#store/open.ts'
+import { openExample } from '#store/example-store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { type Maker, makerFor } from '#tasks/maker.ts'
@@ -18,7 +18,7 @@ import { addVise, editVise, setUnits } from '#tasks/shop/vises.ts'
 import { lastSetups, saveSetup } from '#tasks/setup/save-setup.ts'
 
 let store: Store, by: Maker
-beforeEach(async () => { store = await openStore(':memory:'); by = makerFor('KM', 'bench') })
+beforeEach(async () => { store = await openExample(); by = makerFor('KM', 'bench') })
 afterEach(() => store.close())
 
 test('a new shop has settings and nothing else', async () => {
@@ -70,7 +70,7 @@ test('the last setups of a vise come latest first, at most five, and none that w
 
 test('demo data comes into an empty shop alone, whole, the same every time', async () => {
   await loadDemo(store)
-  const again = await openStore(':memory:')
+  const again = await openExample()
   await loadDemo(again)
   const [one, two] = [await snapshotOf(store), await snapshotOf(again)]
   const bare = ({ bars, slots, vises }: typeof one) => [bars, slots, vises].map((list) => list.map(({ saw: _saw, ...record }) => record))
@@ -78,7 +78,7 @@ test('demo data comes into an empty shop alone, whole, the same every time', asy
   expect([...one.bars, ...one.slots].every(({ code }) => isCode(code))).toBe(true)
   await again.close()
 
-  const shop = await openStore(':memory:')
+  const shop = await openExample()
   await addVise(shop, viseFields, by)
   await expect(loadDemo(shop)).rejects.toMatchObject({ code: 'shop-not-empty' })
   expect((await snapshotOf(shop)).bars).toEqual([])
