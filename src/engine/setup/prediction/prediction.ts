@@ -77,10 +77,13 @@ function wayFrom(support: Support, held: boolean, asked: PredictionAsked, questi
   return { held, seat, coming, closing, findings: predictionFindings({ seat, coming, closing }, question), notKnown: notKnown(asked, held) }
 }
 
+/** Enough to rank by: each contributor is a run of its own with the same draws. */
+const rankTrials = 10_000
+
 function comingFrom(tilted: Tilted, question: TiltQuestion, { bars }: Support, { scatter }: PredictionAsked): Coming {
   if (tilted.status !== 'predicted') return tilted
   const { mayRock, along, across, overall, chanceWithin } = tilted, known: TiltSource['could'] = { dist: 'normal', sd: 0 }
-  const gains = gainsOf(question), shares = gainsOf({ ...question, sources: question.sources.map((source) => ({ ...source, could: known })) })
+  const few = { ...question, trials: Math.min(question.trials, rankTrials) }, gains = gainsOf(few), shares = gainsOf({ ...few, sources: question.sources.map((source) => ({ ...source, could: known })) })
   return {
     status: 'predicted', mayRock, overall, chanceWithin, along: thickness(along, scatter.along.sdUm), across: thickness(across, scatter.across.sdUm),
     contributions: shares.map(({ of, bar, gainUm }) => ({
