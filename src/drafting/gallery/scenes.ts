@@ -12,6 +12,7 @@ import { turnOverDrawing } from '#drafting/inspect/turn-over.ts'
 import { barDrawing } from '#drafting/rack/bar-card.ts'
 import { coverageStrip } from '#drafting/rack/coverage-strip.ts'
 import { heightOverYears } from '#drafting/rack/height-over-years.ts'
+import { careCard } from '#drafting/rack/care-card.ts'
 import { labelPages } from '#drafting/rack/labels.ts'
 import { lineOfLifePages } from '#drafting/rack/line-of-life.ts'
 import { shelfDrawing } from '#drafting/rack/shelf.ts'
@@ -21,6 +22,7 @@ import { setupSheetDrawing } from '#drafting/setup/sheet.ts'
 import { sheetWords } from '#drafting/setup/sheet-words.ts'
 import { viseCardPages } from '#drafting/setup/vise-card.ts'
 import type { Medium } from '#drafting/svg-style.ts'
+import { careWords } from '#words/say-care.ts'
 
 export type GalleryPicture = { readonly name: string; readonly medium: Medium; readonly scene: Scene }
 
@@ -75,7 +77,7 @@ function rackPictures(): readonly GalleryPicture[] {
     { name: 'height-over-years-phone', medium: 'screen', scene: heightOverYears(years, { widthMm: 95, heightMm: 60, units: inches }) },
     { name: 'coverage-strip', medium: 'screen', scene: coverageStrip(strip, { widthMm: 164, units: millimetres }) },
     { name: 'coverage-strip-phone', medium: 'screen', scene: coverageStrip(strip, { widthMm: 95, units: millimetres }) },
-    ...pages('labels', (paper) => labelPages(labels(14), paper)), ...pages('line-of-life', (paper) => lineOfLifePages(life, paper)),
+    ...pages('care-card', (paper) => [careCard({ ...careWords, shop: 'Demo shop (invented)' }, paper)]), ...pages('labels', (paper) => labelPages(labels(14), paper)), ...pages('line-of-life', (paper) => lineOfLifePages(life, paper)),
   ]
 }
 
