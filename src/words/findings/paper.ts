@@ -1,5 +1,5 @@
 import { keyWord } from '#words/key-words.ts'
-import { listOf, type Say } from '#words/wording.ts'
+import type { Say } from '#words/wording.ts'
 
 /** What strips that pull out may mean, what may be behind it, how to tell, and what to do. Facts: those of the answer of `paper`. */
 export const paperWords: { readonly [code: string]: Say } = {
@@ -42,5 +42,5 @@ const howMuch = (wedge: Facts[string] | undefined, facts: Facts, w: Wording): st
 /** Corners by their names, most likely first. */
 function places(facts: Facts, w: Wording): string {
   const corners = Array.isArray(facts.lookAt) ? facts.lookAt : []
-  return listOf(corners.map((corner) => (typeof corner === 'string' ? (keyWord(corner, w) ?? corner) : '?')), 'then')
+  return corners.map((corner) => (typeof corner === 'string' ? (keyWord(corner, w) ?? corner) : '?')).join(', then ')
 }

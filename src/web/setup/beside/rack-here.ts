@@ -1,7 +1,9 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
 import type { Bar } from '#model/bar.ts'
+import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { calledMm } from '#words/say-bar.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { grouped } from '#web/setup/beside/grouped.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
@@ -20,12 +22,16 @@ export type RackHere = { readonly bars: readonly Bar[]; readonly pairs: readonly
 export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
   const bars = barsFrom(shop, { viseId: null }).filter(({ trust }) => trust !== 'in work' && trust !== 'gone'), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
   const labelOf = (id: string) => barLabel(id, { names, bars: known }, units), slotOf = (ids: readonly string[]) => names.slotsOf(ids).join(' · ') || '–'
+  const pairCalled = (id: string, heightMm: number): string => {
+    const name = names.matesOf(id)?.name || names.nameOf(id), height = wordLength(names.markedMm(id) ?? calledMm(heightMm, units), units)
+    return name.startsWith(height) ? name : `${height} ${name}`.trim()
+  }
   const groups = grouped(bars.filter(({ mates }) => mates !== undefined), ({ mates }) => mates!)
   const pairs = [...groups.values()].flatMap((group) => {
     const sorted = group.toSorted((a, b) => a.heightMm - b.heightMm || (a.id < b.id ? -1 : 1))
     return Array.from({ length: Math.floor(sorted.length / 2) }, (_, k): RackPair => {
       const two = [sorted[2 * k]!, sorted[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
-      return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: labelOf(ids[0]!), slot: slotOf(ids),
+      return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: pairCalled(ids[0]!, (two[0].heightMm + two[1].heightMm) / 2), slot: slotOf(ids),
         marks: group.length < 4 ? '' : ` ${ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4)).join(' ')}`,
       }
     })
