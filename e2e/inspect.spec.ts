@@ -327,6 +327,30 @@ test('nonsense is said to be nonsense where it stands, and nothing is kept of it
   await expect(answer(page)).toBeVisible()
 })
 
+test('a bar that is not in the rack comes into it with its check', async ({ page, request }) => {
+  await shopWithBars(request, 'fine', 'plate', 'blocks')
+  await page.goto('/inspect')
+  await page.getByRole('button', { name: /^Check at the plate/ }).click()
+  await page.getByRole('button', { name: 'A bar that is not in the rack' }).click()
+  const fields = page.getByRole('region', { name: /^New: / })
+  await fields.getByLabel('marked on it').fill('Q')
+  await fields.getByLabel(/^length/).fill('120')
+  await expectAccessible(page)
+  await page.getByRole('button', { name: 'Done' }).click()
+  await zero(page).focus()
+  await give(page, ['18', '20', '+1', '+2', '+1', '0'])
+  await page.getByRole('button', { name: 'Keep this check' }).click()
+  await expect(page.locator('.insp-refused')).toContainText('thickness')
+  await fields.getByLabel(/^thickness/).fill('6')
+  await page.getByRole('button', { name: 'Keep this check' }).click()
+  await expect(page).toHaveURL(/\/inspect\/done\//)
+  await saved(page)
+  const { bars } = await (await request.get('/api/shop')).json() as { bars: { name: string }[] }
+  expect(bars.find(({ name }) => name === 'Q')).toMatchObject({ thicknessMm: 6, lengthMm: 120, thicknessStanding: 'measured' })
+  await page.goto('/rack')
+  await expect(page.getByText('18.001').first()).toBeVisible()
+})
+
 test('a correction is a new check that names the one it replaces; the old readings stay', async ({ page, request }) => {
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await beginCheck(page, 3, ['25 A'])

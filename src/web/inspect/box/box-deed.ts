@@ -3,12 +3,10 @@ import type { DraftRecord } from '#model/check-draft.ts'
 import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { BoxOutcome } from '#web/inspect/box/box-outcome.ts'
+import { codeOf } from '#web/inspect/draft/new-bars.ts'
 import { type NamesToWrite, nameOfMates } from '#web/inspect/box/names-to-write.ts'
 import { newId } from '#web/new-id.ts'
 import type { Doing, Edit } from '#web/write.ts'
-
-/** The code of a bar out of the box, known before it is kept: its id is made of the same letters. */
-export const codeOf = (bar: string): string => bar.slice(0, 8)
 
 /**
  * What is written down when a box is kept: the check as found, every bar with its sizes and name, mates of the pairs, and what

@@ -1,7 +1,7 @@
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { Finding } from '#model/finding.ts'
 import { sayFinding } from '#words/say-finding.ts'
-import { codeOf } from '#web/inspect/box/box-deed.ts'
+import { codeOf } from '#web/inspect/draft/new-bars.ts'
 import type { BoxOutcome } from '#web/inspect/box/box-outcome.ts'
 import type { NamesToWrite } from '#web/inspect/box/names-to-write.ts'
 import { typeReading } from '#web/inspect/draft/draft-edits.ts'

@@ -4,6 +4,7 @@ import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
 import { dropDraft } from '#web/inspect/draft/draft-edits.ts'
+import { bringNewBars } from '#web/inspect/draft/new-bars.ts'
 import { newId } from '#web/new-id.ts'
 import { Link } from '#web/parts/link.tsx'
 import { StatusLine } from '#web/parts/status-line.tsx'
@@ -12,20 +13,23 @@ import { writeDeed } from '#web/write.ts'
 
 /** Keep it, put it on paper, or leave it: a half-done check waits for whoever goes on. */
 export function CheckActions() {
-  const { draft, read, facts, units, nameOf } = useCheckDesk(), { form } = draft
-  const typed = [form.zero, form.closing, form.temperature, ...form.bars.map(({ bar }) => bar), ...read.cells.map(({ text }) => text), read.answer === null, ...read.cells.map(({ asks }) => asks?.code ?? '')].join('\n')
+  const { draft, read, facts, units, nameOf, open } = useCheckDesk(), { form } = draft
+  const typed = [form.zero, form.closing, form.temperature, ...form.bars.map((bar) => JSON.stringify(bar)), ...read.cells.map(({ text }) => text), read.answer === null, ...read.cells.map(({ asks }) => asks?.code ?? '')].join('\n')
   const [refused, setRefused] = useState<{ readonly why: Refusal; readonly typed: string } | null>(null)
   const keep = () => {
     try {
       const asked = read.cells.find(({ asks }) => asks !== null)
       if (asked) throw new Refusal('reading-asked-about', { field: 'reading', given: asked.text, cell: asked.cell.key, bar: asked.cell.bar, station: asked.cell.station })
       const body = checkFromDraft(draft, facts), checkId = newId()
-      writeDeed({ checks: [{ ...body, id: checkId }], edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId } }] })
+      const { edits, events } = bringNewBars(draft)
+      writeDeed({ checks: [{ ...body, id: checkId }], edits: [...edits, { kind: 'draft', record: draft.id, fields: { state: 'kept', checkId } }], events })
       go(`/inspect/done/${checkId}`, { replace: true })
       scrollTo({ top: 0, behavior: 'instant' })
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
       setRefused({ why: error, typed })
+      const { field } = error.facts
+      if (typeof field === 'string' && field.startsWith('bars')) open('bars')
       toField(error)
     }
   }

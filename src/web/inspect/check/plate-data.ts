@@ -1,5 +1,7 @@
 import type { BarOnPlateData, PlateBar, PlateRow } from '#drafting/inspect/bar-on-plate.ts'
 import type { ProfileData, ProfileSeries } from '#drafting/inspect/profile.ts'
+import { attempt } from '#engine/inspect/attempt.ts'
+import { barLengthMm } from '#engine/inspect/gather-draft.ts'
 import type { Cell } from '#engine/inspect/cells.ts'
 import type { ReadCell } from '#engine/inspect/read-cell.ts'
 import { evenly, stationPlacesMm } from '#engine/inspect/stations.ts'
@@ -17,9 +19,9 @@ type Drawn = Pick<CheckDesk, 'draft' | 'read' | 'facts' | 'units' | 'nameOf' | '
 
 /** The half-done check as it lies on the plate. */
 export function plateDataFrom(desk: Drawn): BarOnPlateData & { readonly profile: ProfileData } {
-  const { draft: { form, typed }, read, facts, nameOf, current, units } = desk
+  const { draft, read, facts, nameOf, current, units } = desk, { form, typed } = draft
   const bars = form.bars.map(({ bar }): PlateBar => {
-    const record = facts.bars.find(({ id }) => id === bar), lengthMm = record?.lengthMm ?? unknownLengthMm
+    const record = facts.bars.find(({ id }) => id === bar), lengthMm = attempt(() => barLengthMm(draft, facts, bar, 'length'))[0] ?? unknownLengthMm
     return {
       label: nameOf(bar), heightMm: facts.heights(bar)?.heightMm ?? null, thicknessMm: record?.thicknessMm ?? null, lengthMm, stationsMm: placesOr(form, lengthMm),
       rows: rowsOf(read.cells.map(({ cell }) => cell).filter((cell) => cell.bar === bar), form),

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import type { CheckMethod } from '#model/check.ts'
-import type { CheckForm } from '#model/check-draft.ts'
+import type { CheckForm, DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { beginDraft } from '#web/inspect/draft/draft-edits.ts'
 import { newDraft, newForm } from '#web/inspect/draft/new-draft.ts'
@@ -15,7 +15,7 @@ import { useUnits } from '#web/units.ts'
 
 /** Where a check begins, goes on, or is looked up again. */
 export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
-  const units = useUnits(), facts = useInspectFacts(shop), open = useMemo(() => shop.drafts.filter(({ state }) => state === 'open'), [shop.drafts])
+  const units = useUnits(), facts = useInspectFacts(shop), open = useMemo(() => shop.drafts.filter(isBegun), [shop.drafts])
   const begin = (method: CheckMethod, asked: Partial<CheckForm> = {}) => go(`/inspect/check/${beginDraft(newDraft(newForm(method, units.length, shop, asked)))}`)
   if (shop.bars.length === 0 && open.length === 0) return <div className="page"><h1>Inspect</h1><p>A box of used bars nobody knows can be sorted before anything else is there.</p><div className="actions"><Link to="/inspect/box" className="action">Sort a box of used bars</Link></div><EmptyShop lacks={shop.vises.length === 0 ? 'both' : 'bars'} /></div>
   return (
@@ -40,3 +40,6 @@ export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
     </>
   )
 }
+
+/** One that was opened and left before anything was in it is nothing to go on with. */
+const isBegun = ({ state, form: { bars, zero, temperature, note } }: DraftRecord): boolean => state === 'open' && (bars.length > 0 || [zero, temperature, note].some((text) => text !== ''))

@@ -1,6 +1,8 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react'
 import { readLabel } from '#model/label-code.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
+import { NewBarFields } from '#web/inspect/check/panels/new-bar-fields.tsx'
+import { newBarAfter } from '#web/inspect/draft/new-bars.ts'
 import { changeForm } from '#web/inspect/draft/draft-edits.ts'
 import { stationsFor } from '#web/inspect/draft/new-draft.ts'
 import { groupFinder } from '#web/rack/find-bars.ts'
@@ -10,7 +12,7 @@ import { nameOfBar, trustWords } from '#web/rack/say-bar.ts'
 /** So many are listed at once; the rest is found by typing. */
 const listed = 12
 
-/** Bars out of the rack: found by height, name or slot, or named by the code on their label, which a scanner types. */
+/** Bars out of the rack: found by height, name or slot, or named by the code on their label, which a scanner types. New ones come into it with the check. */
 export function BarsPanel() {
   const { shop, draft: { id, form, typed }, nameOf, units } = useCheckDesk()
   const groups = useMemo(() => rackGroups(shop).filter((group) => worstTrust(group) !== 'gone'), [shop])
@@ -56,6 +58,8 @@ export function BarsPanel() {
           ))}
         </ul>
       ) : null}
+      <NewBarFields />
+      <button type="button" className="press insp-new" onClick={() => changeForm(id, { bars: [...form.bars, newBarAfter(form.bars)] })}>A bar that is not in the rack</button>
       <ul aria-label="Bars of the rack">
         {found.slice(0, listed).map((group) => {
           const all = idsOf(group).every((bar) => chosen.has(bar)), [first] = group.bars

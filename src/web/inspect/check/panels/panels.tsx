@@ -19,14 +19,17 @@ export function Panels({ panel, gauge }: { readonly panel: Panel; readonly gauge
 }
 
 function Framed({ name, children }: { readonly name: string; readonly children: ReactNode }) {
-  const { open } = useCheckDesk(), form = useRef<HTMLFormElement>(null)
+  const { open, panel, current } = useCheckDesk(), form = useRef<HTMLFormElement>(null)
   // The keyboard goes with it; a scanner finds the field it types into, and no tablet’s keyboard rises by itself.
   useEffect(() => {
     const field = matchMedia('(pointer: fine)').matches ? form.current?.querySelector<HTMLElement>('input[type="search"]') : null
     ;(field ?? form.current)?.focus({ preventScroll: true })
   }, [])
   const done = () => {
-    document.querySelector<HTMLElement>('.insp-head [aria-expanded="true"]')?.focus()
+    // With the bars chosen the hand goes on to the zero, or to the next reading; a gauge that types like a keyboard finds its field.
+    const next = panel !== 'bars' ? null
+      : document.querySelector<HTMLElement>('.insp-head-field[data-needed] input') ?? (current === null ? null : document.querySelector<HTMLElement>(`[data-cell="${CSS.escape(current)}"] input`))
+    ;(next ?? document.querySelector<HTMLElement>('.insp-head [aria-expanded="true"]'))?.focus()
     open(null)
   }
   return (
