@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander'
 import { addInspect } from '#cli/inspect-commands.ts'
 import { addMake } from '#cli/make-commands.ts'
+import { addDatabase } from '#cli/database-commands.ts'
 import type { Out } from '#cli/out.ts'
 import { addRackDeeds, type JsonOptions } from '#cli/rack-commands.ts'
 
@@ -36,6 +37,7 @@ The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout
   addCalc(program, out)
   addServe(program)
   addBackup(program, out)
+  addDatabase(program, out, dataOption)
   addAccess(program, out)
   return program
 }

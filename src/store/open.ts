@@ -9,7 +9,7 @@ import { migrationsFor } from '#store/migrations/all.ts'
 import { isPostgres, openInstallation } from '#store/postgres/installation.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
-import { startShop } from '#store/start-shop.ts'
+import { isThere, startShop } from '#store/start-shop.ts'
 import { usualShop } from '#store/usual-shop.ts'
 import type { Store } from '#store/store.ts'
 
@@ -19,17 +19,22 @@ export const databaseFile = 'shop.sqlite'
 const patienceAtStartMs = 5000, pauseMs = 50
 
 /**
- * Opens a shop wherever it is kept and brings its tables up to date; a new shop is begun.
+ * Opens a shop wherever it is kept and brings its tables up to date.
  *
  * @param place  `postgres://…`, a data folder, or `:memory:` for a database that ends with the process
  * @param shop  which of the shops of a PostgreSQL database
- * @throws Refusal as `openInstallation` and `openFolder`
+ * @param begin  a shop that is not there is begun; left out: only one that has the database to itself
+ * @throws Refusal `shop-not-there`, and as `openInstallation` and `openFolder`
  */
-export async function openStore(place: string, shop = usualShop): Promise<Store> {
-  if (!isPostgres(place)) return await openFolder(place)
+export async function openStore(place: string, shop = usualShop, begin = shop === usualShop): Promise<Store> {
+  if (!isPostgres(place)) {
+    if (!begin && !existsSync(join(place, databaseFile))) throw new Refusal('shop-not-there', { given: place })
+    return await openFolder(place)
+  }
   const { storeOf, close } = await openInstallation(place), store = { ...storeOf(shop), close }
   try {
-    await startShop(store)
+    if (begin) await startShop(store)
+    else if (!await isThere(store)) throw new Refusal('shop-not-there', { given: shop })
     return store
   } catch (error) {
     await close()
