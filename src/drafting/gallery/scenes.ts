@@ -1,8 +1,10 @@
+import { besideSetup, rowSheet } from '#drafting/gallery/beside-setup.ts'
 import { certificate, checkSheet, onPlate, pairMatched, profile, rocking, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
 import { pictures } from '#drafting/gallery/pictures.ts'
 import { barCard, inches, inchShelf, millimetres, setupSheet, shelf, viseCard } from '#drafting/gallery/sheets.ts'
 import { labels, life, strip, years } from '#drafting/gallery/rack-sheets.ts'
 import { barOnPlate } from '#drafting/inspect/bar-on-plate.ts'
+import { cutList, cutBars, cutPlate, ladder, routeSheet, stepPictures } from '#drafting/gallery/make.ts'
 import { certificatePages } from '#drafting/inspect/certificate.ts'
 import { checkSheetPages } from '#drafting/inspect/check-sheet.ts'
 import { pairMatch } from '#drafting/inspect/pair-match.ts'
@@ -16,6 +18,11 @@ import { careCard } from '#drafting/rack/care-card.ts'
 import { labelPages } from '#drafting/rack/labels.ts'
 import { lineOfLifePages } from '#drafting/rack/line-of-life.ts'
 import { shelfDrawing } from '#drafting/rack/shelf.ts'
+import { cutBarsDrawing, cutPlateDrawing } from '#drafting/make/cut-drawing.ts'
+import { ladderDrawing } from '#drafting/make/ladder.ts'
+import { cutListPages } from '#drafting/make/list-sheets.ts'
+import { routeSheetPages } from '#drafting/make/route-sheet.ts'
+import { stepPicture } from '#drafting/make/step-picture.ts'
 import type { Scene } from '#drafting/scene.ts'
 import { setupSheetPages } from '#drafting/setup/setup-sheet.ts'
 import { setupSheetDrawing } from '#drafting/setup/sheet.ts'
@@ -48,7 +55,8 @@ export function galleryPictures(): readonly GalleryPicture[] {
     { name: 'shelf-inches-phone', medium: 'screen', scene: shelfDrawing(inchShelf, { widthMm: 95, units: inches }) },
     { name: 'bar-card', medium: 'screen', scene: barDrawing(barCard, { widthMm: 100, heightMm: 70, units: millimetres }) },
     { name: 'bar-card-cut', medium: 'print', scene: barDrawing({ ...barCard, heightMm: 8, thicknessMm: 20, lengthMm: 300 }, { widthMm: 120, heightMm: 45, units: millimetres }) },
-    ...inspectPictures(), ...rackPictures(),
+    ...besideSetup.map(({ name, scene }): GalleryPicture => ({ name: `beside-${name}`, medium: 'screen', scene })), ...pages('row-sheet', (paper) => rowSheet(paper)),
+    ...inspectPictures(), ...rackPictures(), ...makePictures(),
   ]
 }
 
@@ -78,6 +86,15 @@ function rackPictures(): readonly GalleryPicture[] {
     { name: 'coverage-strip', medium: 'screen', scene: coverageStrip(strip, { widthMm: 164, units: millimetres }) },
     { name: 'coverage-strip-phone', medium: 'screen', scene: coverageStrip(strip, { widthMm: 95, units: millimetres }) },
     ...pages('care-card', (paper) => [careCard({ ...careWords, shop: 'Demo shop (invented)' }, paper)]), ...pages('labels', (paper) => labelPages(labels(14), paper)), ...pages('line-of-life', (paper) => lineOfLifePages(life, paper)),
+  ]
+}
+
+function makePictures(): readonly GalleryPicture[] {
+  return [
+    { name: 'make-ladder', medium: 'screen', scene: ladderDrawing(ladder, 164) }, { name: 'make-ladder-phone', medium: 'screen', scene: ladderDrawing(ladder, 95) },
+    { name: 'make-cut-bars', medium: 'screen', scene: cutBarsDrawing(cutBars, 164) }, { name: 'make-cut-plate', medium: 'screen', scene: cutPlateDrawing(cutPlate, 164) },
+    ...stepPictures.map((step): GalleryPicture => ({ name: `make-step-${step.kind.replaceAll(' ', '-')}`, medium: 'screen', scene: stepPicture(step) })),
+    ...pages('route-sheet', (paper) => routeSheetPages(routeSheet, paper)), ...pages('cut-list', (paper) => cutListPages(cutList, paper)),
   ]
 }
 

@@ -1,6 +1,6 @@
 import { boxOf, letteringMm, lineOf, textOf } from '#drafting/items.ts'
-import { shortened, textWidthMm } from '#drafting/lettering.ts'
-import type { Item, Point, Scene } from '#drafting/scene.ts'
+import { shortened, textBoxOf, textWidthMm } from '#drafting/lettering.ts'
+import type { Item, Point, Scene, TextItem } from '#drafting/scene.ts'
 
 /** One vise of a row with its pair, worded; heights in µm against any zero the row shares. */
 export type RowPictureVise = {
@@ -50,15 +50,21 @@ function viseItems(vise: RowPictureVise, { x, eachMm, bed, top, foot }: { readon
     bar(left + room * 0.05), bar(right - room * 0.05 - wide),
     lineOf([left, top], [right, top], 'thin'),
     lettered([middle, (top + bed) / 2], [vise.pair], room * 0.9 - 2 * wide - 2, 5),
-    lettered([middle, top - letteringMm], vise.offset, eachMm - 1, 4.4),
+    ...onSheet(lettered([middle, top - letteringMm], vise.offset, eachMm - 1, 4.4)),
     boxOf([left + 2, bed + 3], [right - 2, bed + 9.4], 'none', 'sheet'),
     textOf([middle, bed + 6.2], shortened(vise.bed.find((text) => textWidthMm(text, letteringMm) <= room - 6) ?? vise.bed.at(-1) ?? '', room - 5, letteringMm), { anchor: 'middle' }),
     lettered([middle, foot + 6], [vise.name], eachMm - 1, 4.4),
   ]
 }
 
+/** Lettering that covers the lines it crosses. */
+function onSheet(item: TextItem): readonly Item[] {
+  const { x0Mm, x1Mm, y0Mm, y1Mm } = textBoxOf(item)
+  return [boxOf([x0Mm - 0.5, y0Mm - 0.3], [x1Mm + 0.5, y1Mm - 0.2], 'none', 'sheet'), item]
+}
+
 /** The first text that has room at its own size or the smallest; else the last one cut. */
-function lettered(at: Point, texts: readonly string[], roomMm: number, sizeMm: number): Item {
+function lettered(at: Point, texts: readonly string[], roomMm: number, sizeMm: number): TextItem {
   const fits = texts.flatMap((text) => [sizeMm, letteringMm].map((size) => ({ text, size }))).find(({ text, size }) => textWidthMm(text, size, true) <= roomMm)
   const { text, size } = fits ?? { text: shortened(texts.at(-1) ?? '', roomMm, letteringMm, true), size: letteringMm }
   return textOf(at, text, { sizeMm: size, bold: true, anchor: 'middle' })

@@ -16,6 +16,9 @@ export type RowLine = { readonly vise: ViseRecord; readonly pair: MeasuredPair; 
 
 type Asked = { readonly answer: Row; readonly beds: readonly number[]; readonly vises: readonly ViseRecord[]; readonly pairs: readonly MeasuredPair[]; readonly shop: ShopSnapshot; readonly form: SetupForm; readonly units: Units }
 
+/** Nothing on Set up speaks against the pair in its vise. */
+export const serves = (of: RowLine['comesOut']): boolean => of === null || 'choice' in of
+
 export function linesOf({ answer, beds, vises, pairs, shop, form, units }: Asked): readonly RowLine[] {
   return vises.map((vise, k): RowLine => {
     const pair = pairs.find(({ id }) => id === answer.assignment[k])!, offsetUm = answer.zOffsetsUm[k]!

@@ -20,12 +20,12 @@ export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation,
   const keptAtIso = shop.setups.find(({ id }) => id === setupId)?.usedAtIso, day = keptAtIso === undefined ? '' : new Date(keptAtIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
   const data = useMemo((): RowSheetData => ({
     title: `Row sheet: ${title}`, description: lines.map(({ vise, label, offset }) => `${vise.name}: ${label}, Z ${offset}`).join('; '),
-    heading: title, under: lines.map(({ vise, label }) => `${vise.name}: ${label}`).join(' · '),
+    heading: title, under: `${lines.length} ${terms.vise}s, ${oneZ ? 'one Z for all' : 'a Z each'}`,
     vises: pictureVises(lines, units), drawnLarger: 'differences drawn ×',
     heads: [capital(terms.vise), 'Pair', 'Slot', `Seat, ${units.length}`, `Grip, ${units.length}`, `Above the jaws`, `Z, ${units.length}`],
     rows: lines.map(({ vise, label, slot, pair, offset, comesOut }) => {
       const choice = comesOut && 'choice' in comesOut ? comesOut.choice : null, say = (mm: number | undefined) => (mm === undefined ? '–' : wordLength(mm, units))
-      return [vise.name, label, slot, wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false }), say(choice?.gripMm), say(choice?.stickOutMm), offset]
+      return [vise.name, `${label}${pair.marks}`, slot, wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false }), say(choice?.gripMm), say(choice?.stickOutMm), offset]
     }),
     blocks: [
       { heading: oneZ ? 'One Z for all' : 'A Z each', lines: [`Tops within ${wordNumber(answer.spreadUm, units.decimalMark, null, 1)} µm (${withUnit(answer.spreadUm / 1000, units)}) without the offsets; Z is what each ${terms.vise} adds to the first.`, `Pair and ${terms.vise} stay together for the whole run. Marked ends to the left.`] },

@@ -21,7 +21,7 @@ import { keepRow, lockRow } from '#web/setup/row/lock-row.ts'
 import { rowAnswered, type RowTexts } from '#web/setup/row/row-asked.ts'
 import { type HeightClass, measuredPairs } from '#web/setup/row/row-pairs.ts'
 import { RowPrint } from '#web/setup/row/row-print.tsx'
-import { linesOf, RowDrawing } from '#web/setup/row/row-lines.tsx'
+import { linesOf, RowDrawing, serves } from '#web/setup/row/row-lines.tsx'
 import { RowList } from '#web/setup/row/row-list.tsx'
 import { useTerms, useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
@@ -39,6 +39,7 @@ export function RowScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const asked = useMemo(() => rowAnswered({ vises, pairs, oneZ, texts, longFrom: Math.min(Number(longFrom), Math.max(0, vises.length - 2)), unit: units.length }), [vises, pairs, oneZ, texts, longFrom, units.length])
   const lines = useMemo(() => (asked.answer === null || chosen === null ? [] : linesOf({ answer: asked.answer, beds: asked.beds.um, vises, pairs, shop, form: chosen.form, units })), [asked, vises, pairs, shop, chosen, units])
   const title = chosen === null || chosen.form.height.trim() === '' ? null : chosen.state.title || sayPart(chosen.form)
+  const unfit = lines.filter(({ comesOut }) => !serves(comesOut)).map(({ vise }) => vise.name)
   const deed = { state: chosen?.state ?? null, places: lines.map(({ vise, pair }) => ({ viseId: vise.id, bars: pair.bars.map(({ id }) => id) })), atIso: nowIso(), newId }
   const lock = () => {
     if (deed.state === null) return
@@ -63,9 +64,10 @@ export function RowScreen({ shop }: { readonly shop: ShopSnapshot }) {
     <BesidePage title={`Row of ${terms.vise}s`} sheet={lines.length > 0 && asked.answer !== null ? <><RowDrawing lines={lines} /><RowList lines={lines} answer={asked.answer} oneZ={oneZ} /></> : <p className="small">The row stands here once its beds and enough measured pairs are known.</p>}>
       <p>{title === null ? 'No part on Set up yet: only the pairs are matched.' : <>Same setup in all: <strong className="name-text">{title}</strong>.</>}</p>
       <div className="actions">
-        <button type="button" className="action main" disabled={lines.length === 0} onClick={lock}>Lock pairs and {terms.vise}s</button>
-        <button type="button" className="action" disabled={lines.length === 0 || title === null} onClick={print}>Print row sheet</button>
+        <button type="button" className="action main" disabled={lines.length === 0 || unfit.length > 0} onClick={lock}>Lock pairs and {terms.vise}s</button>
+        <button type="button" className="action" disabled={lines.length === 0 || unfit.length > 0 || title === null} onClick={print}>Print row sheet</button>
       </div>
+      {unfit.length === 0 ? null : <p className="beside-warn">The setup does not serve in {listOf(unfit)}: leave that {terms.vise} out of the row, or take pairs of another height.</p>}
       {asked.refusal ? <p className="beside-warn" role="alert">{sayRefusal(asked.refusal, units)}</p> : null}
       {asked.beds.missing.length > 0 && vises.length > 0 ? <p className="beside-warn">Bed not measured: {listOf(asked.beds.missing)}. Type its height against the others of the row, or <Link to={`/shop/vise/${vises.find(({ name }) => asked.beds.missing.includes(name))!.id}/measure`}>measure it</Link>.</p> : null}
       <Toggles label={`${capital(terms.vise)}s of the row`} options={all.map(({ id, name }) => ({ value: id, label: name }))} chosen={inRow} onChange={setInRow} />

@@ -27,7 +27,7 @@ describe('what is measured of a vise', () => {
     expect(slope.jawSlope!.uUmPerMm).toBeCloseTo(Math.SQRT2 / 60, 12)
     const row = measuredBy('rowBed', { ...emptyMeasured, u: '0.5', row: '18' }, 'mm', atIso), both = withFound(withFound(null, slope), row)
     expect([both.jawSlope!.umPerMm, both.rowBed!.um, both.bed]).toEqual([-0.1, 18, null])
-    const bed = measuredBy('bed', { ...emptyMeasured, u: '1', bed: ['0', '2', '-3', '1'], bedAlong: '4 in', bedAcross: '80' }, 'mm', atIso)
+    const bed = measuredBy('bed', { ...emptyMeasured, u: '1', bed: ['', '2', '-3', '1'], bedAlong: '4 in', bedAcross: '80' }, 'mm', atIso)
     expect(bed.bed!.readings.at(-1)).toEqual({ xMm: 101.6, yMm: 80, um: 1 })
   })
 

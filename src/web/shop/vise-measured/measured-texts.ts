@@ -6,7 +6,7 @@ import { type ViseMeasured, viseNotMeasured } from '#model/vise-measured.ts'
 /** The short ways as typed; µm as plain numbers, distances as lengths. `u`: standard uncertainty of one reading. */
 export type MeasuredTexts = {
   readonly u: string
-  /** Bed: four places, indicator from one zero, and how far apart they lie. */
+  /** Bed: four places, indicator from one zero (the first, left empty, is it), and how far apart they lie. */
   readonly bed: readonly [fixedLeft: string, fixedRight: string, movingLeft: string, movingRight: string]
   readonly bedAlong: string; readonly bedAcross: string
   readonly slope: string; readonly slopeOver: string
@@ -40,7 +40,7 @@ export function measuredBy(way: ShortWay, texts: MeasuredTexts, unit: LengthUnit
   switch (way) {
     case 'bed': {
       const alongMm = size(texts.bedAlong, 'alongMm'), acrossMm = size(texts.bedAcross, 'acrossMm'), places = [[0, 0], [alongMm, 0], [0, acrossMm], [alongMm, acrossMm]] as const
-      return { bed: { readings: places.map(([xMm, yMm], k) => ({ xMm, yMm, um: readUm(texts.bed[k]!, `bed[${k}].um`) })), uUm: u, ...found } }
+      return { bed: { readings: places.map(([xMm, yMm], k) => ({ xMm, yMm, um: k === 0 && texts.bed[0].trim() === '' ? 0 : readUm(texts.bed[k]!, `bed[${k}].um`) })), uUm: u, ...found } }
     }
     case 'jawSlope': {
       const overMm = size(texts.slopeOver, 'overMm')
