@@ -2,7 +2,7 @@ import type { ActualField } from '#model/make-plan.ts'
 import type { MachineKind } from '#model/machine.ts'
 import { wordLength, wordNumber } from '#model/length.ts'
 import type { ReadingKind, StepKind } from '#model/make-step.ts'
-import type { Band, Cost, Route, RouteKind, RouteStatus } from '#model/route.ts'
+import type { Band, Cost, Expected, Route, RouteKind, RouteStatus } from '#model/route.ts'
 import type { BarSize } from '#model/bar-size.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { Condition } from '#model/stock-length.ts'
@@ -31,17 +31,22 @@ export const sayStep = (kind: StepKind): string => capital(kind)
 export const saySize = ({ heightMm, thicknessMm, lengthMm }: BarSize, units: Units): string => [heightMm, thicknessMm, lengthMm].map((mm) => wordLength(mm, units)).join(' × ')
 
 /** The shop's own money, which has no name here. */
-export const sayMoney = (amount: number | null, { decimalMark }: Units): string => (amount === null ? 'not priced' : wordNumber(Math.round(amount * 100) / 100, decimalMark, null, 2))
+export const sayMoney = (amount: number | null, { decimalMark }: Units): string => (amount === null ? 'not priced' : wordNumber(amount, decimalMark, Math.round(amount * 100) % 100 === 0 ? 0 : 2))
 
 export function sayHours(hours: number, { decimalMark }: Units): string {
   return hours === 0 ? '0 h' : hours < 1 ? `${Math.max(1, Math.round(hours * 60))} min` : `${wordNumber(Math.round(hours * 10) / 10, decimalMark, null, 1)} h`
 }
 
-/** `2 to 5 µm (common practice, no source)`. */
-export function sayBand(band: Band, { decimalMark }: Units): string {
-  const number = (um: number) => wordNumber(um, decimalMark, null, 1), { fromUm, toUm } = band
-  const value = toUm === null ? (fromUm === null ? 'not known' : `from ${number(fromUm)} µm`) : fromUm === null || fromUm === toUm ? `${number(toUm)} µm` : `${number(fromUm)} to ${number(toUm)} µm`
-  return value === 'not known' ? value : `${value} (${saySource(band)})`
+/** `2 to 5 µm`; where it is from stands beside it. */
+export function sayBand({ fromUm, toUm }: Band, { decimalMark }: Units): string {
+  const number = (um: number) => wordNumber(um, decimalMark, null, 1)
+  return toUm === null ? (fromUm === null ? 'not known' : `from ${number(fromUm)} µm`) : fromUm === null || fromUm === toUm ? `${number(toUm)} µm` : `${number(fromUm)} to ${number(toUm)} µm`
+}
+
+/** Where what is expected of a way is from, each source once. */
+export function sayExpectedFrom({ match, parallel }: Expected): string {
+  const known = [match.countOn, match.careful, parallel.countOn, parallel.careful].filter((band) => band !== null && (band.fromUm !== null || band.toUm !== null))
+  return [...new Set(known.map((band) => saySource(band!)))].join('; ')
 }
 
 /** What a total is made of, or what is missing for one. */

@@ -12,7 +12,7 @@ import { wrapped } from '#cli/wrapped.ts'
 import { makerFor } from '#tasks/maker.ts'
 import { beginJob, routesOfShop, type RoutesOfShop } from '#tasks/make/routes-of-shop.ts'
 import { sayFinding } from '#words/say-finding.ts'
-import { routeStatusWords, routeWords, sayBand, sayCost, sayHeights, sayHours, sayMoney } from '#words/say-make.ts'
+import { routeStatusWords, routeWords, sayBand, sayCost, sayExpectedFrom, sayHeights, sayHours, sayMoney } from '#words/say-make.ts'
 
 export async function makeRoutesCommand(options: RoutesOptions, out: Out): Promise<void> {
   const { data, json, take, name = '', person = '' } = options
@@ -45,7 +45,7 @@ function routesText({ answer: { order, routes, findings }, planned }: RoutesOfSh
   return [
     `${order.bars} bars: ${sayHeights(order.heightsMm, units)}, ${order.each} of each, ${wordLength(order.thicknessMm, units)} thick, ${wordLength(order.lengthMm, units)} long\n\n`,
     inColumns([['way', 'serves', 'cost', 'hours', 'days', 'mates, count on'], ...routes.map(rowOf)], [2, 3, 4]),
-    ...routes.flatMap(({ kind, because, against, cost }) => [`\n${routeWords[kind]} (${sayCost(cost, units)})\n`, ...[...because, ...against].map((one) => item(sayFinding(one, units, nameOf)))]),
+    ...routes.flatMap(({ kind, because, against, cost, expected }) => [`\n${routeWords[kind]} (${sayCost(cost, units)})\n`, ...[sayExpectedFrom(expected)].filter((from) => from !== '').map((from) => item(`Expected: ${from}.`)), ...[...because, ...against].map((one) => item(sayFinding(one, units, nameOf)))]),
     '\n', ...findings.map((one) => wrapped(sayFinding(one, units, nameOf), columns)),
   ].join('')
 }

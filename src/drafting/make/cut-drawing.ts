@@ -43,12 +43,13 @@ export type CutPlateData = {
   readonly strips: readonly { readonly heightMm: number; readonly pieces: readonly CutPiece[] }[]
 }
 
-const mostPlateUpMm = 170
+/** Offcuts are not drawn larger than half their size, so that plates beside each other can be told apart. */
+const mostPlateUpMm = 150, mostPlateScale = 0.5
 
 /** The plate to scale, what is left hatched; a plate that is not cut to its end is broken off below the last strip. */
 export function cutPlateDrawing({ title, description, kerfMm, widthMm: plateMm, lengthMm, strips }: CutPlateData, widthMm: number): Scene {
   const usedMm = strips.reduce((sum, { heightMm }) => sum + heightMm + kerfMm, 0), shownMm = Math.min(lengthMm, Math.max(usedMm + 40, usedMm * 1.08)), broken = shownMm < lengthMm
-  const scale = Math.min((widthMm - 2 * edgeMm) / plateMm, mostPlateUpMm / shownMm), left = edgeMm, top = edgeMm, right = left + plateMm * scale, bottom = top + shownMm * scale
+  const scale = Math.min((widthMm - 2 * edgeMm) / plateMm, mostPlateUpMm / shownMm, mostPlateScale), left = edgeMm, top = edgeMm, right = left + plateMm * scale, bottom = top + shownMm * scale
   let y = top
   return {
     title, description, widthMm, heightMm: bottom + edgeMm + (broken ? 3 : 0), fields: [],

@@ -13,11 +13,11 @@ const plain = { longestMm: null, kerfMm: null, sawnFaceMm: null, hardMilling: fa
 
 /** Invented demo data. What the invented shop makes bars with; hardening goes out. */
 const machines: { readonly [id: string]: Machine } = {
-  'demo-saw': { name: 'Band saw', kind: 'saw', perHour: 12, kerfMm: 1.5, sawnFaceMm: 1 },
-  'demo-mill': { name: 'Knee mill', kind: 'mill', perHour: 25, longestMm: 600, spindle: { leastRpm: 80, mostRpm: 2500, speedsRpm: null, powerKw: 2.2, efficiency: null, mostFeedMmPerMin: 800 } },
-  'demo-grinder': { name: 'Surface grinder 450 × 150', kind: 'grinder', perHour: 30, longestMm: 450 },
-  'demo-press': { name: 'Hand press', kind: 'press', perHour: 5 },
-  'demo-lap': { name: 'Ground plate with 240 cloth', kind: 'ground plate', perHour: 0 },
+  'demo-saw-1': { name: 'Band saw', kind: 'saw', perHour: 12, kerfMm: 1.5, sawnFaceMm: 1 },
+  'demo-mill-1': { name: 'Knee mill', kind: 'mill', perHour: 25, longestMm: 600, spindle: { leastRpm: 80, mostRpm: 2500, speedsRpm: null, powerKw: 2.2, efficiency: null, mostFeedMmPerMin: 800 } },
+  'demo-grinder-1': { name: 'Surface grinder 450 × 150', kind: 'grinder', perHour: 30, longestMm: 450 },
+  'demo-press-1': { name: 'Hand press', kind: 'press', perHour: 5 },
+  'demo-lap-1': { name: 'Ground plate with 240 cloth', kind: 'ground plate', perHour: 0 },
 }
 
 /** Invented demo data. Money is whatever the invented shop counts in. */
@@ -40,7 +40,7 @@ const form: OrderForm = {
   unit: 'mm', heightsBy: 'list', heights: '30', from: '', to: '', step: '', jawHeight: '', below: '0.5', lowest: '5', thickness: '10', lengthBy: 'length', length: '150', jawWidth: '', under: '1',
   pairs: '1', vises: '1', use: 'grinding', hrc: '60', due: null, faces: false, offer: { cost: '', days: '', match: '', parallel: '' },
 }
-const bars = ['demo-made-1', 'demo-made-2'] as const, matesId = 'demo-made-mates'
+const bars = ['demo-made-1', 'demo-made-2'] as const, matesId = 'demo-made-mates-1'
 const done: readonly (readonly [step: StepKind, daysAgo: number, hours: string])[] = [
   ['check the delivery', 20, '0.2'], ['saw', 20, '0.5'], ['square the ends', 19, '0.5'], ['rough the edges', 19, '1'], ['deburr and mark', 19, ''], ['clean for the furnace', 18, '0.2'], ['harden', 10, ''], ['temper', 10, ''], ['read after hardening', 2, '0.4'],
 ]

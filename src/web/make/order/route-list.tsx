@@ -2,7 +2,7 @@ import type { answerRoute } from '#engine/make/route/answer-route.ts'
 import type { PlannedWith } from '#model/job-record.ts'
 import type { Route, RouteKind } from '#model/route.ts'
 import { sayFinding } from '#words/say-finding.ts'
-import { isOpen, routeStatusWords, routeWords, sayBand, sayCost, sayHours, sayMoney, saySize, sayStep } from '#words/say-make.ts'
+import { isOpen, routeStatusWords, routeWords, sayBand, sayCost, sayExpectedFrom, sayHours, sayMoney, saySize, sayStep } from '#words/say-make.ts'
 import { capital } from '#words/wording.ts'
 import { stockNamer } from '#web/make/stock-namer.ts'
 import { ShowSum } from '#web/parts/show-sum.tsx'
@@ -32,7 +32,7 @@ export function RouteList({ answer, planned, onChoose }: Props) {
 }
 
 function RouteCard({ route, planned, isBest, onChoose }: { readonly route: Route; readonly isBest: boolean } & Pick<Props, 'planned' | 'onChoose'>) {
-  const units = useUnits(), nameOf = stockNamer(planned), { kind, status, expected, because, against, cost, hours, days, steel, steps, blanks } = route, { mark, word } = routeStatusWords[status]
+  const units = useUnits(), nameOf = stockNamer(planned), { kind, status, expected, because, against, cost, hours, days, steel, steps, blanks } = route, { mark, word } = routeStatusWords[status], from = sayExpectedFrom(expected)
   return (
     <li className="mk-route" data-best={isBest ? '' : undefined}>
       <h3>{capital(routeWords[kind])}</h3>
@@ -43,12 +43,11 @@ function RouteCard({ route, planned, isBest, onChoose }: { readonly route: Route
         <div><dt>days</dt><dd>{Math.ceil(days)}</dd></div>
       </dl>
       <p className="small">{sayCost(cost, units)}</p>
-      <dl className="mk-expected">
-        <div><dt>mates, count on</dt><dd>{sayBand(expected.match.countOn, units)}</dd></div>
-        <div><dt>parallel, count on</dt><dd>{sayBand(expected.parallel.countOn, units)}</dd></div>
-        {expected.match.careful ? <div><dt>mates, with care</dt><dd>{sayBand(expected.match.careful, units)}</dd></div> : null}
-        {expected.parallel.careful ? <div><dt>parallel, with care</dt><dd>{sayBand(expected.parallel.careful, units)}</dd></div> : null}
-      </dl>
+      <table className="mk-expected">
+        <thead><tr><th scope="col"><span className="unseen">of</span></th><th scope="col">count on</th><th scope="col">with care</th></tr></thead>
+        <tbody>{(['match', 'parallel'] as const).map((of) => <tr key={of}><th scope="row">{of === 'match' ? 'mates' : 'parallel'}</th><td>{sayBand(expected[of].countOn, units)}</td><td>{expected[of].careful ? sayBand(expected[of].careful, units) : '–'}</td></tr>)}</tbody>
+      </table>
+      {from === '' ? null : <p className="small">Expected: {from}{expected.checks > 0 ? `, ${expected.checks} own checks` : ''}</p>}
       {because.map((one, at) => <p key={at}>{sayFinding(one, units, nameOf)}</p>)}
       {against.length > 0 ? <><p className="mk-against">Against it</p><ul className="mk-notes">{against.map((one, at) => <li key={at}>{sayFinding(one, units, nameOf)}</li>)}</ul></> : null}
       <details>

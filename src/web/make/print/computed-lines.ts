@@ -17,11 +17,12 @@ import { attempt } from '#web/make/facts.ts'
 
 /** What is worked out for a step, in lines for the sheet; what is refused is said as well. */
 export function computedLines(job: CardJob, { kind, calcs }: PlannedStep, units: Units, nameOf: NameOf): readonly string[] {
+  const isFirst = job.plan.steps.find((step) => step.calcs.some((calc) => calcs.includes(calc)))?.kind === kind // What is to be known is said once.
   const number = (value: number, most = 1) => wordNumber(value, units.decimalMark, null, most), mm = (value: number) => wordLength(value, units, { fractions: false })
   const say = <Answer extends { readonly findings: readonly Finding[] }>(asked: () => Case, answer: (raw: Case) => Answer, lines: (answer: Answer) => readonly string[]): readonly string[] => {
     const got = attempt(() => { const raw = asked(); return raw && answer(raw) })
     if (got === null) return []
-    return got instanceof Refusal ? [sayRefusal(got, units)] : [...lines(got), ...got.findings.map((one) => sayFinding(one, units, nameOf))]
+    return got instanceof Refusal ? [sayRefusal(got, units)] : [...lines(got), ...(isFirst ? got.findings.map((one) => sayFinding(one, units, nameOf)) : [])]
   }
   const band = (from: number | null, to: number | null) => (from === null || to === null ? '' : from === to ? number(from) : `${number(from)} to ${number(to)}`)
   if (calcs.includes('cutting')) {

@@ -3,7 +3,6 @@ import type { JobRecord } from '#model/job-record.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { routeWords } from '#words/say-make.ts'
-import { capital } from '#words/wording.ts'
 import { sayJob, sayOrder } from '#web/make/say-job.ts'
 
 export type PrintAsked = { readonly job: JobRecord; readonly shop: ShopSnapshot; readonly units: Units; readonly day: string }
@@ -12,7 +11,7 @@ export type PrintAsked = { readonly job: JobRecord; readonly shop: ShopSnapshot;
 export function jobFrame(title: string, { job, shop, units, day }: PrintAsked): SheetFrame {
   const called = sayJob(job, units)
   return {
-    title, heading: `${title}: ${called}`, description: `${title} of ${called}`, under: `${capital(routeWords[job.route!])} · ${sayOrder(job.form, units)}`, code: { label: 'job', value: job.id.slice(0, 8) },
+    title, heading: called, description: `${title} of ${called}`, under: `${title} · ${routeWords[job.route!]} · ${sayOrder(job.form, units)}`, code: { label: 'job', value: job.id.slice(0, 8) },
     foot: [[{ label: 'Shop', value: shop.shop.name, share: 0.4 }, { label: 'Printed on', value: day, share: 0.22 }, { label: 'Wanted by', value: job.form.due ?? '', share: 0.22 }, { label: 'Initials', value: '', share: 0.16 }]],
   }
 }

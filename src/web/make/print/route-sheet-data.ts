@@ -40,7 +40,7 @@ function stepFrom({ job, shop, view, units }: PrintAsked & { readonly view: JobV
     readings: {
       heads: places.map(({ what, place, places: of }) => {
         const limits = [...new Set(fields.filter((field) => field.what === what).map((field) => sayLimit(field, units)))]
-        return `${capital(sayReading(what, units))}${of > 1 ? ` ${place + 1}` : ''}${limits.length === 1 && limits[0] !== '' && place === 0 ? `, ${limits[0]}` : ''}`
+        return `${what === 'hardness' ? 'HRC' : capital(sayReading(what, units))}${of > 1 ? ` ${place + 1}` : ''}${limits.length === 1 && limits[0] !== '' && place === 0 ? `, ${limits[0]}` : ''}`
       }),
       rows: places.length === 0 ? [] : written.map(({ id }) => ({ name: isTyped ? nameOf(id) : id, cells: places.map(({ what, place }) => job.typed[readingKey(kind, id, what, place)] ?? '') })),
     },

@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { answerCutting } from '#engine/make/cutting/answer-cutting.ts'
 import { cuttingCase } from '#engine/make/job/card-cases.ts'
-import { withUnit, wordLength, wordNumber } from '#model/length.ts'
+import { wordLength, wordNumber } from '#model/length.ts'
 import { cuttingBooks } from '#reference/cutting/cutting-books.ts'
 import { attempt } from '#web/make/facts.ts'
 import { cardJobOf } from '#web/make/job/cards/card-job.ts'
@@ -51,7 +51,7 @@ export function CuttingCard({ job, view, step }: StepProps) {
               ))}</tbody>
             </table>
           </div>
-          <p>The bending of the cutter leaves {number(wall.finishUm, 1)} µm on the wall after finishing{wall.springUm === null ? '' : `, ${number(wall.springUm, 1)} µm after the spring pass`}, and it leans by {number(wall.taperUm, 1)} µm over the depth. Cutter {withUnit(Number(job.tools['cutting.diameter']) || 10, units)}: its own sheet goes before this.</p>
+          <p>The bending of the cutter leaves {number(wall.finishUm, 1)} µm on the wall after finishing{wall.springUm === null ? '' : `, ${number(wall.springUm, 1)} µm after the spring pass`}, and it leans by {number(wall.taperUm, 1)} µm over the depth.</p>
         </>
       )}
     </Computed>
