@@ -348,7 +348,7 @@ test('a bar that is not in the rack comes into it with its check', async ({ page
   const { bars } = await (await request.get('/api/shop')).json() as { bars: { name: string }[] }
   expect(bars.find(({ name }) => name === 'Q')).toMatchObject({ thicknessMm: 6, lengthMm: 120, thicknessStanding: 'measured' })
   await page.goto('/rack')
-  await expect(page.getByText('18.001').first()).toBeVisible()
+  await expect(page.getByRole('link', { name: /18.*measured.*Q.*trusted.*6 × 120/ })).toBeVisible()
 })
 
 test('a correction is a new check that names the one it replaces; the old readings stay', async ({ page, request }) => {

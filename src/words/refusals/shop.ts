@@ -12,7 +12,7 @@ export const shopRefusals: { readonly [code: string]: Say } = {
   'jaw-set-not-known': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is none of the jaw sets of this ${w.vise}; fit one of ${w.text(facts.needed, 'or')}.`,
   'code-used-twice': (facts, w) => `${field(facts, w)}: ${given(facts, w)} is on another bar or slot already; each carries a code of its own.`,
   'bar-not-known': (facts, w) => `${field(facts, w)}: there is no bar ${given(facts, w)} in this rack.`,
-  'check-not-known': (facts, w) => `${field(facts, w)}: there is no check ${given(facts, w)} to correct.`,
+  'check-not-known': (facts, w) => `${field(facts, w)}: there is no check ${given(facts, w)}${facts.field === 'replaces' ? ' to correct' : ''}.`,
   'event-not-known': (facts, w) => `${field(facts, w)}: nothing named ${given(facts, w)} happened to this bar, so it cannot be undone.`,
   'bar-left-out': (facts, w) => `${field(facts, w)}: the check ${given(facts, w)} also has readings of ${w.bars(facts.needed)}; a correction needs them too.`,
   'data-folder-not-writable': (facts, w) => `The data folder ${w.text(facts.folder)} cannot be made or written: ${sayErrno(facts.given)}. See who owns it, or give another with --data.`,
