@@ -4,6 +4,7 @@ import { addMake } from '#cli/make-commands.ts'
 import { addDatabase } from '#cli/database-commands.ts'
 import type { Out } from '#cli/out.ts'
 import { addRackDeeds, type JsonOptions } from '#cli/rack-commands.ts'
+import { type Side, sides } from '#model/part.ts'
 
 /**
  * The command and its words. Each action loads its own code when it is asked for, so that a calculation starts without
@@ -53,6 +54,7 @@ function addSetup(program: Command, out: Out): void {
     .addOption(viseOption()).addOption(dataOption())
     .option('--json', 'the whole answer as data')
     .option('--svg <file>', 'also draw section and plan into a file')
+    .addOption(new Option('--foretell <side>', 'also what the first choice will come out as, with this side of the part at the fixed jaw').choices([...sides]))
     .addHelpText('after', `
 The file holds part, and as needed cuts, wishes, ways, vise, in the keys of "calc setup":
   { "part": { "betweenJawsMm": 38, "alongJawsMm": "60 mm", "heightMm": "7/8 in" }, "cuts": [{ "kind": "face", "depthMm": 6 }] }
@@ -150,7 +152,7 @@ const several = (name: string, before: readonly string[] | undefined): readonly 
 
 export type DataOptions = { readonly data?: string }
 export type BackupOptions = DataOptions & { readonly backups?: string; readonly list?: true }
-export type SetupOptions = DataOptions & { readonly vise?: string; readonly json?: true; readonly svg?: string }
+export type SetupOptions = DataOptions & { readonly vise?: string; readonly json?: true; readonly svg?: string; readonly foretell?: Side }
 export type ListOptions = DataOptions & {
   readonly height?: string; readonly thickness?: string; readonly length?: string; readonly find?: string; readonly trust?: string
   readonly gone?: true; readonly json?: true; readonly unit?: 'mm' | 'in'

@@ -1,4 +1,5 @@
 import { withUnit, wordNumber } from '#model/length.ts'
+import type { Finding } from '#model/finding.ts'
 import type { Choice, SetupQuestion } from '#model/setup.ts'
 import type { Units } from '#model/shop-record.ts'
 import { plainText } from '#cli/columns.ts'
@@ -34,6 +35,7 @@ export function setupText(at: SetupAtVise, drawing: string, units: Units, column
     ...(answer.offers?.length ? ['\nWhat to give up\n', ...answer.offers.map((offer) => say.item(sayOffer(offer, units, say.nameOf)))] : []),
     ...(ways.length > 0 ? ['\nOther ways\n', ...ways.map((way) => say.item(sayFinding(way, units, say.nameOf)))] : []),
     ...(answer.make ? [`\nOr make a pair ${sayRange(answer.make, units)} high.\n`] : []),
+    ...comesOut(at, say),
     ...(first ? ['\nCautions\n', ...cautionsFor(situationsAt(at, first), units).map(say.item)] : []),
     '\n',
     ...answer.findings.map((finding) => say.paragraph(sayFinding(finding, units, say.nameOf))),
@@ -63,6 +65,7 @@ function sayer({ vise, question, bars }: SetupAtVise, units: Units, columns: num
   }
   return {
     nameOf, paragraph, item,
+    finding: (finding: Finding) => item(sayFinding(finding, units, nameOf)),
     title: () => {
       const { part, vise: { jawHeightMm } } = question, sizes = [part.betweenJawsMm, part.alongJawsMm, part.heightMm].map((mm) => (mm === null ? '?' : length(mm)))
       return `${vise === null ? capital(terms.vise) : plainText(vise.name)}, jaws ${length(jawHeightMm)}; part ${part.shape === 'round' ? `Ø${sizes[2]!}, ${sizes[1]!} long` : sizes.join(' × ')}. Sizes in ${units.length}.\n${cutLines(question, units)}\n`
@@ -91,4 +94,14 @@ function cutLines({ cuts }: SetupQuestion, units: Units): string {
 function sayRange({ lowMm, highMm }: { readonly lowMm: number; readonly highMm: number }, units: Units): string {
   const low = withUnit(lowMm, units), high = withUnit(highMm, units)
   return low === high ? low : `between ${low} and ${high}`
+}
+
+/** What the first choice will come out as, where that was asked: each way, and what is not in it. */
+function comesOut({ prediction }: SetupAtVise, say: ReturnType<typeof sayer>): readonly string[] {
+  if (prediction === null) return []
+  if (prediction.status !== 'foretold') return ['\nWhat comes out\n', ...prediction.because.map(say.finding)]
+  return ['\nWhat comes out\n', ...prediction.ways.flatMap(({ held, coming, findings, notKnown }) => [
+    ...(prediction.ways.length > 1 ? [held ? '  If the fixed jaw squares it\n' : '  If it lies free on its bars\n'] : []),
+    ...(coming.status === 'predicted' ? [{ code: 'part-will-tilt', facts: coming.overall }] : []).map(say.finding), ...[...findings, ...notKnown].map(say.finding),
+  ])]
 }

@@ -30,8 +30,8 @@ export async function setupCommand(file: string, options: SetupOptions, out: Out
 
 /** At the vise named on the command line, else the one the file brings or names, else the only one or the one used last. */
 async function chosen(store: Store, { vise, rest }: PartFile, options: SetupOptions): Promise<SetupAtVise> {
-  const more = options.json ? {} : limits
-  if (options.vise === undefined && typeof vise === 'object' && vise !== null) return await chooseFromCase(store, null, { ...rest, vise, ...more })
+  const more = options.json ? {} : limits, also = options.foretell === undefined ? {} : { foretell: options.foretell }
+  if (options.vise === undefined && typeof vise === 'object' && vise !== null) return await chooseFromCase(store, null, { ...rest, vise, ...more }, also)
   const named = await viseNamed(store, options.vise ?? (typeof vise === 'string' ? vise : null))
-  return await chooseFromCase(store, named.id, { ...rest, ...more })
+  return await chooseFromCase(store, named.id, { ...rest, ...more }, also)
 }

@@ -30,6 +30,8 @@ const spotMm = { widthMm: 25, heightMm: 21 }
 const jawMm = 8
 const stripWideMm = 11, stripOutMm = 13, stripInMm = 7
 const apartMm = 2
+/** The ends are named this far inside them, past the strips. */
+const endWordMm = stripInMm + letteringMm
 
 /**
  * As in the plan of the setup: fixed jaw to the left, the part's left end below. To scale as far as four thumbs have room;
@@ -81,5 +83,5 @@ function words({ fixedJaw, movingJaw, leftEnd, rightEnd }: FourStripsData, { x0,
     return [boxOf([x - half, y - letteringMm * 0.7], [x + half, y + letteringMm * 0.7], 'none', 'sheet'), textOf([x, y], text, { anchor: 'middle', tone: 'thin' })]
   }
   // between the ends, away from the strips
-  return [...onJaw(x0 - jawMm / 2, fixedJaw), ...onJaw(x1 + jawMm / 2, movingJaw), ...onSheet(y1 - letteringMm, leftEnd), ...onSheet(y0 + letteringMm, rightEnd)]
+  return [...onJaw(x0 - jawMm / 2, fixedJaw), ...onJaw(x1 + jawMm / 2, movingJaw), ...onSheet(y1 - endWordMm, leftEnd), ...onSheet(y0 + endWordMm, rightEnd)]
 }

@@ -66,10 +66,11 @@ function planItems({ bars, lengthMm, widthMm, loose, words }: SeatPictureData, l
     ...bars.map((bar) => boxOf([xOf(bar.yMm), yOf(inside(bar.xMm))], [xOf(bar.yMm + bar.thicknessMm), yOf(inside(bar.xMm + bar.lengthMm))], 'hidden', 'bar')),
     ...loose.flatMap(({ along: end, across: side, said }): readonly Item[] => {
       const x = xOf(side * widthMm), y = yOf(end * lengthMm), inX = side === 0 ? 1 : -1, inY = end === 0 ? 1 : -1, cx = x + inX * 4, cy = y + inY * 4, text = `${words.loose} ${said}`
-      const room = (xOf(widthMm) - xOf(0)) / 2 - 9, shown = textWidthMm(text, letteringMm, true) <= room ? text : said
+      const own = bars.filter(({ yMm, thicknessMm }) => (yMm + thicknessMm / 2 < widthMm / 2) === (side === 0)), clear = side === 0 ? Math.max(x + 8, ...own.map((bar) => xOf(bar.yMm + bar.thicknessMm) + 2)) : Math.min(x - 8, ...own.map((bar) => xOf(bar.yMm) - 2))
+      const room = Math.abs(xOf(widthMm / 2) - clear) - 1, shown = textWidthMm(text, letteringMm, true) <= room ? text : said
       return [
         lineOf([cx - 2.2, cy - 2.2], [cx + 2.2, cy + 2.2], 'danger'), lineOf([cx - 2.2, cy + 2.2], [cx + 2.2, cy - 2.2], 'danger'),
-        textOf([cx + inX * 4, cy], shown, { anchor: side === 0 ? 'start' : 'end', bold: true, tone: 'danger' }),
+        textOf([clear, cy], shown, { anchor: side === 0 ? 'start' : 'end', bold: true, tone: 'danger' }),
       ]
     }),
   ]

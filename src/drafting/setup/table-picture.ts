@@ -1,3 +1,4 @@
+import type { Rect } from '#model/part.ts'
 import { boxOf, letteringMm, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
 import { shortened } from '#drafting/lettering.ts'
 import type { Item, Point, Scene } from '#drafting/scene.ts'
@@ -22,17 +23,26 @@ const edgeMm = 8, tableMm = 7, apartMm = 12
 
 /** Section over plan, across level in both, as in the setup; straps are numbered, one beside the bars in danger lines. */
 export function tablePicture(data: TablePictureData, { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): Scene {
-  const up = data.heightMm + data.barHeightMm, scale = Math.min((widthMm - 2 * edgeMm) / data.acrossMm, (heightMm - 2 * edgeMm - tableMm - apartMm - 6) / (up + data.alongMm))
-  const left = (widthMm - data.acrossMm * scale) / 2, tableY = edgeMm + 6 + up * scale, planTop = tableY + tableMm + apartMm, planBottom = planTop + data.alongMm * scale
-  const inSection = (yMm: number, zMm: number): Point => [left + yMm * scale, tableY - zMm * scale]
-  const inPlan = (xMm: number, yMm: number): Point => [left + yMm * scale, planBottom - xMm * scale]
+  const { x0Mm, x1Mm, y0Mm, y1Mm } = reachOf(data), up = data.heightMm + data.barHeightMm
+  const scale = Math.min((widthMm - 2 * edgeMm) / (y1Mm - y0Mm), (heightMm - 2 * edgeMm - tableMm - apartMm - 6) / (up + x1Mm - x0Mm))
+  const left = (widthMm - (y1Mm - y0Mm) * scale) / 2, tableY = edgeMm + 6 + up * scale, planTop = tableY + tableMm + apartMm, planBottom = planTop + (x1Mm - x0Mm) * scale
+  const inSection = (yMm: number, zMm: number): Point => [left + (yMm - y0Mm) * scale, tableY - zMm * scale]
+  const inPlan = (xMm: number, yMm: number): Point => [left + (yMm - y0Mm) * scale, planBottom - (xMm - x0Mm) * scale]
   return {
     title: data.title, description: data.description, widthMm, heightMm: planBottom + edgeMm, fields: [],
-    items: [...section(data, inSection, { scale, tableY, widthMm }), ...plan(data, inPlan, scale)],
+    items: [...section(data, inSection, { tableY, widthMm }), ...plan(data, inPlan, scale)],
   }
 }
 
-function section(data: TablePictureData, at: (yMm: number, zMm: number) => Point, { tableY, widthMm }: { readonly scale: number; readonly tableY: number; readonly widthMm: number }): readonly Item[] {
+/** What part and bars take up in the plan. */
+function reachOf({ acrossMm, alongMm, bars }: TablePictureData): Rect {
+  return {
+    x0Mm: Math.min(0, ...bars.map(({ xMm }) => xMm)), x1Mm: Math.max(alongMm, ...bars.map((bar) => bar.xMm + bar.alongMm)),
+    y0Mm: Math.min(0, ...bars.map(({ yMm }) => yMm)), y1Mm: Math.max(acrossMm, ...bars.map((bar) => bar.yMm + bar.acrossMm)),
+  }
+}
+
+function section(data: TablePictureData, at: (yMm: number, zMm: number) => Point, { tableY, widthMm }: { readonly tableY: number; readonly widthMm: number }): readonly Item[] {
   const { bars, barHeightMm, heightMm, acrossMm, holes } = data
   return [
     boxOf([2, tableY], [widthMm - 2, tableY + tableMm], 'none', 'cut-face-back'), lineOf([2, tableY], [widthMm - 2, tableY], 'outline'),

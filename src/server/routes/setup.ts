@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi'
 import { idSchema } from '#model/change.ts'
+import { sides } from '#model/part.ts'
 import { Refusal } from '#model/refusal.ts'
 import { setupFormSchema } from '#model/setup-form.ts'
 import { givenOf } from '#server/given.ts'
@@ -14,13 +15,14 @@ const askedSchema = z.strictObject({
   case: z.record(z.string(), z.unknown()).optional().describe('Or a case in the keys of calc/setup, without bars: those are the shop\'s.'),
   most: z.int().min(0).optional().describe('Choices to answer at most; of a form.'),
   rejectedMost: z.int().min(0).optional().describe('Rejections to answer at most; of a form.'),
+  foretell: z.enum(sides).optional().describe('Also what the best choice will come out as, with this side of the part at the fixed jaw.'),
   only: z.array(idSchema).max(5000).optional().describe('The bars to look at; of a form.'),
 })
 
 /** The main job over the shop's own facts, and the card to hang by a vise. */
 export function addSetupRoutes(doors: Doors, store: Store): void {
   openRoute(doors, {
-    method: 'post', path: '/api/setup', body: askedSchema, answer: z.object({ question: z.unknown(), answer: z.unknown(), bars: z.array(z.unknown()), vise: z.unknown() }),
+    method: 'post', path: '/api/setup', body: askedSchema, answer: z.object({ question: z.unknown(), answer: z.unknown(), bars: z.array(z.unknown()), vise: z.unknown(), prediction: z.unknown() }),
     summary: 'Which bars of the shop to use for a part in a vise, how they stand, and why not the others.',
   }, async (c, asked) => c.json(await chosen(store, asked)))
   openRoute(doors, {
@@ -29,11 +31,11 @@ export function addSetupRoutes(doors: Doors, store: Store): void {
   }, async (c) => c.json(await cardOfVise(store, c.req.param('viseId')!)))
 }
 
-function chosen(store: Store, { viseId, form, case: raw, ...options }: z.infer<typeof askedSchema>) {
+function chosen(store: Store, { viseId, form, case: raw, foretell, ...options }: z.infer<typeof askedSchema>) {
   if (form === undefined) {
     if (raw === undefined) throw new Refusal('field-missing', { field: 'form', given: null, needed: ['form', 'case'] })
-    return chooseFromCase(store, viseId, { ...raw, ...options })
+    return chooseFromCase(store, viseId, { ...raw, ...options }, givenOf({ foretell }))
   }
   if (viseId === null) throw new Refusal('field-missing', { field: 'viseId', given: null, needed: 'id' })
-  return chooseFromForm(store, { viseId, form, ...givenOf(options) })
+  return chooseFromForm(store, { viseId, form, ...givenOf({ ...options, foretell }) })
 }

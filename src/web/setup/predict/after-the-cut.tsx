@@ -40,10 +40,10 @@ export function AfterTheCut({ choice, prediction }: { readonly choice: Choice; r
   return (
     <details className="comes-out-more">
       <summary>After the cut: note what came out</summary>
-      <p className="setup-lines">Thickness in {units.length}, how much more on one side than on the other; less is a minus.</p>
+      <p className="setup-lines">Thickness in {units.length}: across, how much more at the {terms.movingJaw} than at the fixed one; along, at the right end than at the left. Less is a minus.</p>
       <form className="comes-out-typed" onSubmit={(event) => { event.preventDefault(); note() }}>
-        <NumberField label={`across: ${terms.movingJaw} side less fixed`} value={typed.across} error={said('across')} onChange={(across) => setTyped({ ...typed, across })} />
-        <NumberField label="along: right end less left" value={typed.along} error={said('along')} onChange={(along) => setTyped({ ...typed, along })} />
+        <NumberField label="across" value={typed.across} error={said('across')} onChange={(across) => setTyped({ ...typed, across })} />
+        <NumberField label="along" value={typed.along} error={said('along')} onChange={(along) => setTyped({ ...typed, along })} />
         <button type="submit" className="action" disabled={typed.across.trim() === '' && typed.along.trim() === ''}>Note it</button>
       </form>
       {foretoldFrom(prediction) === null ? <p className="setup-lines setup-open">Kept without a prediction: say which side is at the fixed jaw, and one is kept with it.</p> : null}

@@ -16,13 +16,13 @@ function sayWay({ coming }: WayForetold, w: Wording): string {
   return `about ${w.micrometres(medianUm)} out of parallel, in 95 of 100 cases at most ${w.micrometres(q95Um)}${chanceWithin === null ? '' : `, kept in ${Math.floor(100 * chanceWithin)} of 100`}`
 }
 
-/** One row of a list: the least that has to be said. */
+/** One row of a list: the least that has to be said, and whether something was never measured. */
 export function sayShortly(prediction: Prediction, units: Units): string | null {
   if (prediction.status !== 'foretold') return null
   const w = wordingFor(units), all = prediction.ways.flatMap(({ coming }) => (coming.status === 'predicted' ? [coming] : []))
   if (all.length === 0) return null
   const missed = all.some(({ chanceWithin }) => chanceWithin !== null && chanceWithin < 0.95)
-  return `comes out within ${all.map(({ overall }) => w.micrometres(overall.q95Um)).join(' or ')}${missed ? ': may miss the tolerance' : ''}`
+  return `comes out within ${all.map(({ overall }) => w.micrometres(overall.q95Um)).join(' or ')}${prediction.ways.some(({ notKnown }) => notKnown.length > 0) ? ' as far as was measured' : ''}${missed ? ': may miss the tolerance' : ''}`
 }
 
 /** Along or across: median, 95 % and what that is for each mm. */
