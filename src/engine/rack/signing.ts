@@ -35,11 +35,11 @@ function backKind(where: Where, how: CameBack): BarEventKind {
   return where.at === 'vise' || where.at === 'slot' || where.to === 'machine' ? 'back' : 'back not looked at'
 }
 
-/** A signing as one deed. */
+/** A signing as one deed. Its changes have ids that begin alike: where two signings clash, the same one stands for all the bars. */
 export function deedOfSigning({ moves, events }: Signing, by: By): Deed {
-  const { person, device, atIso } = by
+  const { person, device, atIso } = by, deed = by.newId()
   return {
-    changes: moves.map(({ bar, where }) => editOf('bar', bar, { where }, by)), checks: [],
+    changes: moves.map(({ bar, where }, at) => editOf('bar', bar, { where }, { ...by, newId: () => `${deed}-${at}` })), checks: [],
     events: events.map(({ bar, kind, note }) => ({ id: by.newId(), bar, kind, undoes: null, note, person, device, atIso })),
   }
 }
