@@ -63,6 +63,7 @@ function sideView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
     }
     case 'rub': return [...ground(), bar, pathOf([...arc([middleMm - 6, top - 3.4], 2.4, 0, 360), ...arc([middleMm - 1.2, top - 3.4], 2.4, 180, 540)], 'thin')]
     case 'deburr and mark': return [bar, shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), ...[[left, floorMm], [right, top], [right, floorMm]].map(([x, y]) => lineOf([x! - 1, y! - 1], [x! + 1, y! + 1], 'thin'))]
+    case 'stone and clean': return [...ground(), bar, boxOf([left + long * 0.55, top - 3.2], [left + long * 0.85, top], 'outline', 'cut-face')]
     case 'demagnetise and cool': return [bar, ...[0.25, 0.5, 0.75].map((share) => pathOf(wave(left + long * share, top - 2, 6), 'thin'))]
     default: return [...ground(), bar, ...(isRead ? indicator(left + long * 0.5, top) : [pathOf(wave(left + long * 0.3, top - 2, 4), 'thin'), pathOf(wave(left + long * 0.6, top - 2, 4), 'thin')])]
   }
