@@ -89,7 +89,7 @@ test(`${requests} requests, right and spoilt: no fault, nothing kept of what was
 /** What a path or header may hold that a program in between, a file system or a log takes for something else. */
 const bent = fc.oneof(
   fc.constantFrom('..', '../../etc/passwd', '..%2f..%2fetc%2fpasswd', '%2e%2e/', '%00', 'a%0d%0aset-cookie:%20x=1', '%c0%ae', '%', '%zz', '.git/config', 'shop.sqlite', '__proto__', "' or 1=1 --", '\\..\\', 'x'.repeat(3000), '💥', '<script>'),
-  fc.string({ unit: 'binary', maxLength: 40 }).map((text) => encodeURIComponent(text.toWellFormed())),
+  fc.string({ unit: 'binary', maxLength: 40 }).map((text) => encodeURIComponent(text.replaceAll(/\p{Surrogate}/gu, ''))),
 )
 
 test(`${requests} questions at every address there is, with bent parameters, headers and tails: answered or refused, nothing of the machine told`, async () => {
