@@ -28,11 +28,11 @@ import type { Store } from '#store/store.ts'
 import type { AskSlow } from '#tasks/make/slow-calculations.ts'
 import { newsOf } from '#tasks/shop/news.ts'
 
-/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. `backupFolder`: left out, none are kept. */
-export type AppOptions = { readonly webFolder: string; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal; readonly backupFolder?: string; readonly logRequests?: boolean }
+/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. `backupFolder`: left out, none are kept. `files`: those of `webFolder` where they were read before. */
+export type AppOptions = { readonly webFolder: string; readonly files?: ReturnType<typeof staticFilesOf>; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal; readonly backupFolder?: string; readonly logRequests?: boolean }
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
-export function createApp(store: Store, { webFolder, log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backupFolder, logRequests = false }: AppOptions): Hono {
+export function createApp(store: Store, { webFolder, files = staticFilesOf(webFolder), log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backupFolder, logRequests = false }: AppOptions): Hono {
   const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
   const metrics: Metrics = metricsOf()
   app.use('/api/*', metrics.measure(logRequests ? log : null))
@@ -52,7 +52,7 @@ export function createApp(store: Store, { webFolder, log, reach = thisMachineAlo
   addMakeRoutes(doors, store, slowly)
   addCalcRoutes(doors, slowly)
   addDescription(doors)
-  answerTheRest(app, [trustFilesOf(reach), staticFilesOf(webFolder)])
+  answerTheRest(app, [trustFilesOf(reach), files])
   app.onError((error, c) => answerTrouble(error, c, log))
   return app
 }

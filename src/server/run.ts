@@ -1,8 +1,9 @@
 import { Refusal } from '#model/refusal.ts'
-import { readConfig } from '#server/config.ts'
-import { placeFrom } from '#server/place.ts'
-import { serveShop } from '#server/serve-shop.ts'
+import { type Config, readConfig } from '#server/config.ts'
+import { placeFrom, shopsUnder } from '#server/place.ts'
+import { serveShop, serveShops } from '#server/serve-shop.ts'
 import { openStore } from '#store/open.ts'
+import { openInstallation } from '#store/postgres/installation.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -21,7 +22,9 @@ export async function run(args: readonly string[]): Promise<void> {
 
 async function serve(args: readonly string[]): Promise<void> {
   const config = readConfig(args, process.env)
-  const { database, shop } = placeFrom(config.dataFolder, process.env), store = await openStore(database, shop)
+  const place = placeFrom(config.dataFolder, process.env), under = shopsUnder(place, config.open, process.env)
+  if (under !== null) return await serveAll(place.database, under, config)
+  const store = await openStore(place.database, place.shop)
   try {
     if (config.demo && !(await recordOf(store, 'shop', 'shop')).demo) await loadDemo(store)
     const { url, addresses, stop } = await serveShop(store, config)
@@ -32,6 +35,18 @@ async function serve(args: readonly string[]): Promise<void> {
     await stop()
   } finally {
     await store.close()
+  }
+}
+
+async function serveAll(database: string, under: string, config: Config): Promise<void> {
+  const installation = await openInstallation(database)
+  try {
+    const { url, stop } = await serveShops(installation, under, config), told = toldToStop()
+    process.stdout.write(`Twinrest: ${url}, each shop under its own name: SHOP.${under}\n`)
+    await told
+    await stop()
+  } finally {
+    await installation.close()
   }
 }
 

@@ -2,6 +2,7 @@ import type { RequestListener, Server as HttpServer } from 'node:http'
 import type { Server } from 'node:net'
 import { join } from 'node:path'
 import { getRequestListener } from '@hono/node-server'
+import type { Hono } from 'hono'
 import { Refusal } from '#model/refusal.ts'
 import { inAddress, meansThisMachine, networkNames } from '#server/access/machine-names.ts'
 import { isThisMachine } from '#server/access/origin-of.ts'
@@ -13,7 +14,9 @@ import { keepBackups } from '#server/backup-clock.ts'
 import { checkoutTop, type Config } from '#server/config.ts'
 import { headers } from '#server/headers.ts'
 import { jsonLines } from '#server/log.ts'
+import { type Face, manyShops } from '#server/many-shops.ts'
 import { onePort } from '#server/one-port.ts'
+import type { Installation } from '#store/postgres/installation.ts'
 import type { Store } from '#store/store.ts'
 import { ownerIsSet } from '#tasks/access/owner.ts'
 import { askWorker } from '#tasks/make/ask-worker.ts'
@@ -34,16 +37,29 @@ export type Serving = { readonly url: string; readonly addresses: readonly strin
  */
 export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Promise<Serving> {
   if (config.open !== 'this machine' && !await ownerIsSet(store)) throw new Refusal('passphrase-needed')
-  const log = jsonLines((line) => { process.stderr.write(line) })
+  const keepsBackups = store.kind === 'sqlite', { backupFolder } = config
+  const serving = await serveApp(config, (options) => createApp(store, { ...options, ...(keepsBackups ? { backupFolder } : {}) }))
+  const endBackups = keepBackups(store, backupFolder, keepsBackups ? config.backupHours : 0, logOf())
+  return { ...serving, stop: async () => { endBackups(); await serving.stop() } }
+}
+
+/** The same for all shops of an installation. */
+export function serveShops(installation: Installation, under: string, config: Omit<Config, 'demo'>): Promise<Serving> {
+  return serveApp(config, (options) => manyShops(installation, under, options))
+}
+
+const logOf = () => jsonLines((line) => { process.stderr.write(line) })
+
+async function serveApp(config: Omit<Config, 'demo'>, appWith: (options: Face) => Hono): Promise<Serving> {
+  const log = logOf()
   let shown = await shownCertificate(config, Date.now()), port = config.port
   const reach = reachOf(config, () => port, () => shown)
-  const ending = new AbortController(), keepsBackups = store.kind === 'sqlite'
-  const app = createApp(store, { ending: ending.signal, ...(keepsBackups ? { backupFolder: config.backupFolder } : {}), logRequests: config.logRequests, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
+  const ending = new AbortController()
+  const app = appWith({ ending: ending.signal, logRequests: config.logRequests, webFolder: join(checkoutTop(), 'dist', 'web'), log, reach, slowly: askWorker(join(checkoutTop(), 'dist', 'node', 'cut-worker.js')) })
   const whole = listenerOf(app.fetch), { front, show, closeIdle, closeAll } = shown === null
     ? onePort(whole, null)
     : onePort(onPlain(whole, listenerOf(createPlainApp(reach).fetch)), { listener: whole, shown })
   port = await listening(front, port, config.open === 'network' ? undefined : loopback)
-  const endBackups = keepBackups(store, config.backupFolder, keepsBackups ? config.backupHours : 0, log)
   const looking = setInterval(() => void look(), lookMs).unref()
   async function look(): Promise<void> {
     try {
@@ -53,7 +69,7 @@ export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Pro
   }
   return {
     url: `http://${loopback}:${port}`, addresses: reach.addresses(),
-    stop: async () => { clearInterval(looking); endBackups(); ending.abort(); await stopped(front, closeIdle, closeAll) },
+    stop: async () => { clearInterval(looking); ending.abort(); await stopped(front, closeIdle, closeAll) },
   }
 }
 
