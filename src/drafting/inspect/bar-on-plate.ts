@@ -18,6 +18,8 @@ export type PlateBar = {
   readonly heightMm: number | null
   readonly thicknessMm: number | null
   readonly lengthMm: number
+  /** Nobody has said how long it is: it is drawn as long as that, and not said to be. */
+  readonly lengthGuessed?: boolean
   readonly stationsMm: readonly number[]
   readonly rows: readonly PlateRow[]
 }
@@ -93,8 +95,8 @@ export function barOnPlate(data: BarOnPlateData, { widthMm, units, fields, profi
   return { title: data.title, description: data.description, widthMm, heightMm: y, items, fields: spots, times: profile?.times ?? null }
 }
 
-function heading({ label, heightMm, thicknessMm, lengthMm }: PlateBar, y: number, widthMm: number, units: Units): readonly Item[] {
-  const sizes = [heightMm, thicknessMm, lengthMm].map((mm) => (mm === null ? '?' : wordLength(mm, units))).join(' × ')
+function heading({ label, heightMm, thicknessMm, lengthMm, lengthGuessed }: PlateBar, y: number, widthMm: number, units: Units): readonly Item[] {
+  const sizes = [heightMm, thicknessMm, lengthGuessed ? null : lengthMm].map((mm) => (mm === null ? '?' : wordLength(mm, units))).join(' × ')
   const room = widthMm - 2 * edgeMm - textWidthMm(sizes, letteringMm) - 4
   return [
     textOf([edgeMm, y + headMm / 2], shortened(label, room, 4.4, true), { sizeMm: 4.4, bold: true, tone: 'bar' }),

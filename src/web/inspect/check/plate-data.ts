@@ -21,9 +21,9 @@ type Drawn = Pick<CheckDesk, 'draft' | 'read' | 'facts' | 'units' | 'nameOf' | '
 export function plateDataFrom(desk: Drawn): BarOnPlateData & { readonly profile: ProfileData } {
   const { draft, read, facts, nameOf, current, units } = desk, { form, typed } = draft
   const bars = form.bars.map(({ bar }): PlateBar => {
-    const record = facts.bars.find(({ id }) => id === bar), lengthMm = attempt(() => barLengthMm(draft, facts, bar, 'length'))[0] ?? unknownLengthMm
+    const record = facts.bars.find(({ id }) => id === bar), told = attempt(() => barLengthMm(draft, facts, bar, 'length'))[0], lengthMm = told ?? unknownLengthMm
     return {
-      label: nameOf(bar), heightMm: facts.heights(bar)?.heightMm ?? null, thicknessMm: record?.thicknessMm ?? null, lengthMm, stationsMm: placesOr(form, lengthMm),
+      label: nameOf(bar), heightMm: facts.heights(bar)?.heightMm ?? null, thicknessMm: record?.thicknessMm ?? null, lengthMm, lengthGuessed: told === null, stationsMm: placesOr(form, lengthMm),
       rows: rowsOf(read.cells.map(({ cell }) => cell).filter((cell) => cell.bar === bar), form),
     }
   })
