@@ -5,6 +5,7 @@ import { seatOf } from '#engine/setup/seat/seat.ts'
 import { type TiltQuestion, tiltOf } from '#engine/setup/tilt/tilt.ts'
 import { batchTrials } from '#engine/setup/tilt/trials.ts'
 import type { BenchRow } from './bench-row.ts'
+import { threeBars, twoBars } from './tilt-questions.ts'
 
 const trials = 1_000_000, rounds = 5, most = 2.5
 
@@ -14,13 +15,13 @@ const trials = 1_000_000, rounds = 5, most = 2.5
  * of the processor: the figures are for one core, whoever else is at work.
  */
 export function run(): Promise<BenchRow[]> {
-  const bars = twoBars(), columns = bars.sources.length, best = { tilt: Infinity, three: Infinity, draw: Infinity, boxMuller: Infinity, seat: Infinity }
+  const bars = twoBars(trials), columns = bars.sources.length, best = { tilt: Infinity, three: Infinity, draw: Infinity, boxMuller: Infinity, seat: Infinity }
   const keep = (name: keyof typeof best, ms: number): void => { best[name] = Math.min(best[name], ms) }
   for (let round = 0; round < rounds; round += 1) {
     keep('draw', timed(() => drawAlone(columns)))
     keep('tilt', timed(() => tiltOf(bars)))
     keep('boxMuller', timed(() => boxMuller(columns)))
-    keep('three', timed(() => tiltOf(threeBars())))
+    keep('three', timed(() => tiltOf(threeBars(trials))))
     keep('seat', timed(() => seatAlone(bars)) * (trials / seats))
   }
   const ns = (ms: number): string => `${((ms * 1e6) / trials).toFixed(0)} ns`
@@ -39,21 +40,6 @@ function timed(work: () => unknown): number {
   work()
   const { user, system } = cpuUsage(from)
   return (user + system) / 1000
-}
-
-const twoBars = (): TiltQuestion => barsAt([4, 56], [5, 31, 57, 83, 109, 135])
-const threeBars = (): TiltQuestion => barsAt([4, 30, 56], [5, 48, 92, 135])
-
-/** Ground bars, each with an error of its own and one at each station. Invented. */
-function barsAt(ys: readonly number[], xs: readonly number[]): TiltQuestion {
-  const spots = ys.flatMap((yMm) => xs.map((xMm) => ({ xMm, yMm }))), ofBar = (b: number) => spots.map(({ yMm }) => (yMm === ys[b] ? 1 : 0))
-  return {
-    part: { lengthMm: 140, widthMm: 60, loadMm: [67, 28] }, spots, nominalUm: spots.map((_, i) => ((i * 7) % 5) / 4), jawSlopeUmPerMm: null, trials, seed: 1, toleranceUm: 5,
-    sources: [
-      ...ys.map((_, bar) => ({ by: { of: 'bar', bar } as const, spread: { dist: 'normal', sd: 0.8 } as const, onPoints: ofBar(bar), onSlope: 0, could: null })),
-      ...spots.map(({ yMm }, i) => ({ by: { of: 'bar', bar: ys.indexOf(yMm) } as const, spread: { dist: 'normal', sd: 0.4 } as const, onPoints: spots.map((_, k) => Number(k === i)), onSlope: 0, could: null })),
-    ],
-  }
 }
 
 function drawAlone(columns: number): number {
