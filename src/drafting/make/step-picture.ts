@@ -39,7 +39,7 @@ function endView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
   const scale = Math.min((floorMm - topMm - 3) / (upMm + 2 * eachMm), 24 / (2 * acrossMm)), up = upMm * scale, across = acrossMm * scale, taken = eachMm > 0 ? Math.max(leastTakenMm, eachMm * scale) : 0
   const bottom = grinds ? floorMm : floorMm - 1, left = middleMm - across - 0.4, bars = [left, middleMm + 0.4], barTop = bottom - taken - up
   const jawTop = bottom - taken - up * 0.5
-  const held = grinds ? ground() : [...[[left - 9, left], [middleMm + 0.4 + across, middleMm + 0.4 + across + 9]].map(([from, to]) => boxOf([from!, jawTop], [to!, bottom + 2], 'outline', 'cut-face'))]
+  const held = grinds ? ground() : [left - 9, middleMm + 0.4 + across].map((from) => boxOf([from, jawTop], [from + 9, bottom + 2], 'outline', 'cut-face'))
   return [
     ...held,
     ...bars.flatMap((x): readonly Item[] => [
@@ -56,17 +56,15 @@ function endView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
 function sideView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
   const scale = Math.min(44 / size.lengthMm, (floorMm - topMm - 6) / size.heightMm), long = Math.max(30, size.lengthMm * scale), up = Math.min(floorMm - topMm - 6, Math.max(3, size.heightMm * scale)), left = middleMm - long / 2, right = left + long, top = floorMm - up
   const bar = boxOf([left, top], [right, floorMm], 'bar', 'bar'), isRead = kind === 'inspect' || kind === 'check the delivery'
-  switch (kind) {
-    case 'square the ends': {
-      const taken = Math.max(leastTakenMm, eachMm * scale)
-      return [bar, boxOf([left - taken, top], [left, floorMm], 'removal', 'removal'), boxOf([right, top], [right + taken, floorMm], 'removal', 'removal')]
-    }
-    case 'rub': return [...ground(), bar, pathOf([...arc([middleMm - 6, top - 3.4], 2.4, 0, 360), ...arc([middleMm - 1.2, top - 3.4], 2.4, 180, 540)], 'thin')]
-    case 'deburr and mark': return [bar, shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), ...[[left, floorMm], [right, top], [right, floorMm]].map(([x, y]) => lineOf([x! - 1, y! - 1], [x! + 1, y! + 1], 'thin'))]
-    case 'stone and clean': return [...ground(), bar, boxOf([left + long * 0.55, top - 3.2], [left + long * 0.85, top], 'outline', 'cut-face')]
-    case 'demagnetise and cool': return [bar, ...[0.25, 0.5, 0.75].map((share) => pathOf(wave(left + long * share, top - 2, 6), 'thin'))]
-    default: return [...ground(), bar, ...(isRead ? indicator(left + long * 0.5, top) : [pathOf(wave(left + long * 0.3, top - 2, 4), 'thin'), pathOf(wave(left + long * 0.6, top - 2, 4), 'thin')])]
+  if (kind === 'square the ends') {
+    const taken = Math.max(leastTakenMm, eachMm * scale)
+    return [bar, boxOf([left - taken, top], [left, floorMm], 'removal', 'removal'), boxOf([right, top], [right + taken, floorMm], 'removal', 'removal')]
   }
+  if (kind === 'rub') return [...ground(), bar, pathOf([...arc([middleMm - 6, top - 3.4], 2.4, 0, 360), ...arc([middleMm - 1.2, top - 3.4], 2.4, 180, 540)], 'thin')]
+  if (kind === 'deburr and mark') return [bar, shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), ...[[left, floorMm], [right, top], [right, floorMm]].map(([x, y]) => lineOf([x! - 1, y! - 1], [x! + 1, y! + 1], 'thin'))]
+  if (kind === 'stone and clean') return [...ground(), bar, boxOf([left + long * 0.55, top - 3.2], [left + long * 0.85, top], 'outline', 'cut-face')]
+  if (kind === 'demagnetise and cool') return [bar, ...[0.25, 0.5, 0.75].map((share) => pathOf(wave(left + long * share, top - 2, 6), 'thin'))]
+  return [...ground(), bar, ...(isRead ? indicator(left + long * 0.5, top) : [pathOf(wave(left + long * 0.3, top - 2, 4), 'thin'), pathOf(wave(left + long * 0.6, top - 2, 4), 'thin')])]
 }
 
 /** A bent bar, its bow drawn large: lying on its ends, or between supports under the press. */

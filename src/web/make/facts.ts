@@ -6,10 +6,21 @@ import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { makingBooks } from '#reference/making-books.ts'
 
+type Learned = Pick<ShopSnapshot, 'checks'> & Pick<JobKnown, 'limitsUm' | 'experience'>
+/** What each finished job taught, as long as neither it nor the checks change: a key typed into another job asks for all of them again. */
+const learned = new WeakMap<JobRecord, Learned>()
+
 /** What the shop knows beyond a job: its limits, and what came out of the jobs it finished. */
 export function useJobKnown({ jobs, checks, shop: { limitsUm } }: ShopSnapshot): JobKnown {
-  const done = jobs.filter(({ state }) => state === 'done'), seen = JSON.stringify(done.map(({ id, saw }) => [id, saw]))
-  return useMemo(() => ({ limitsUm, experience: experienceOf(done, checks, limitsUm, makingBooks) }), [seen, checks, limitsUm]) // `seen` stands for `done`: a key typed into another job makes no new list.
+  return useMemo(() => ({ limitsUm, experience: jobs.flatMap((job) => learnedFrom(job, checks, limitsUm)) }), [jobs, checks, limitsUm])
+}
+
+function learnedFrom(job: JobRecord, checks: ShopSnapshot['checks'], limitsUm: JobKnown['limitsUm']): JobKnown['experience'] {
+  const known = learned.get(job)
+  if (known?.checks === checks && known.limitsUm === limitsUm) return known.experience
+  const experience = experienceOf([job], checks, limitsUm, makingBooks)
+  learned.set(job, { checks, limitsUm, experience })
+  return experience
 }
 
 /** A job worked out, or why it cannot be. */

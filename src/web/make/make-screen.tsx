@@ -1,4 +1,4 @@
-import { lazy, useEffect } from 'react'
+import { lazy, useEffect, useRef } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Landing } from '#web/make/landing/landing.tsx'
 import { OrderScreen } from '#web/make/order/order-screen.tsx'
@@ -21,12 +21,9 @@ export function MakeScreen({ shop, rest: [first, id, what] }: Props) {
   if (first === 'new') return <NewOrder shop={shop} heights={id ?? ''} />
   if (first === 'order' && job?.route === null) return <OrderScreen shop={shop} job={job} />
   if ((first === 'order' || first === 'job') && job !== undefined && job.route !== null) {
-    switch (what) {
-      case 'sheet': return <RouteSheetPage shop={shop} job={job} />
-      case 'cuts': return <CutListPage shop={shop} job={job} />
-      case 'buying': return <BuyingListPage shop={shop} job={job} />
-      default: return <JobScreen shop={shop} job={job} step={what} />
-    }
+    if (what === 'sheet') return <RouteSheetPage shop={shop} job={job} />
+    if (what === 'cuts') return <CutListPage shop={shop} job={job} />
+    return what === 'buying' ? <BuyingListPage shop={shop} job={job} /> : <JobScreen shop={shop} job={job} step={what} />
   }
   if (first === 'job' && job !== undefined) return <OrderScreen shop={shop} job={job} />
   return <div className="page"><h1>There is no such job here</h1><p><Link to="/make">Go to Make</Link></p></div>
@@ -34,6 +31,11 @@ export function MakeScreen({ shop, rest: [first, id, what] }: Props) {
 
 /** `/make/new/35`: an order with its height filled in, for whoever found that it is missing. */
 function NewOrder({ shop, heights }: { readonly shop: ShopSnapshot; readonly heights: string }) {
-  useEffect(() => { go(`/make/order/${beginJob(newOrder(shop, { heights }))}`, { replace: true }) }, [])
+  const begun = useRef(false)
+  useEffect(() => {
+    if (begun.current) return
+    begun.current = true
+    go(`/make/order/${beginJob(newOrder(shop, { heights }))}`, { replace: true })
+  }, [shop, heights])
   return <output className="page">Opening</output>
 }

@@ -9,27 +9,28 @@ type Answers = { readonly 'cut-bars': CutBarsAnswer; readonly 'cut-plate': CutPl
 /** A cut list while it is worked out and after: the answer as it stands, null before there is one. */
 export type Cutting<Name extends keyof Answers> = { readonly state: 'working' | 'there' | 'stopped'; readonly answer: Answers[Name] | Refusal | null; readonly stop: () => void }
 
+type Found<Name extends keyof Answers> = Pick<Cutting<Name>, 'state' | 'answer'> & { readonly raw: string | null }
+const nothing = { raw: null, state: 'working', answer: null } as const
+
 /** The longest a cut list may take before it is left at its bound, in seconds. */
 export const secondsMost = 10
 
 /** Works a cut list out in a thread of its own, from when it is shown until it is there, stopped or out of view. */
 export function useCut<Name extends keyof Answers>(name: Name, cut: BarCut | PlateCut): Cutting<Name> {
-  const [state, setState] = useState<Cutting<Name>['state']>('working'), [answer, setAnswer] = useState<Answers[Name] | Refusal | null>(null), asking = useRef<CutAsking<Name> | null>(null), raw = JSON.stringify(rawCut(cut))
+  const [found, setFound] = useState<Found<Name>>(nothing), asking = useRef<CutAsking<Name> | null>(null), raw = JSON.stringify(rawCut(cut))
   useEffect(() => {
     let wanted = true
-    setState('working')
-    setAnswer(null)
-    const one = askCut(name, JSON.parse(raw), (standing) => { if (wanted) setAnswer(standing) })
+    const put = (state: Cutting<Name>['state'], answer: Answers[Name] | Refusal | null) => { if (wanted) setFound((before) => ({ raw, answer, state: before.raw === raw && before.state === 'stopped' ? 'stopped' : state })) }
+    const one = askCut(name, JSON.parse(raw), (standing) => put('working', standing))
     asking.current = one
-    one.answer.then((last) => { if (wanted) { setAnswer(last); setState((now) => (now === 'stopped' ? now : 'there')) } }, (error: unknown) => {
-      if (!wanted) return
+    one.answer.then((last) => put('there', last), (error: unknown) => {
       if (!(error instanceof Refusal)) throw error
-      setAnswer(error)
-      setState('there')
+      put('there', error)
     })
     return () => { wanted = false; one.stop() }
   }, [name, raw])
-  return { state, answer, stop: () => { setState('stopped'); asking.current?.stop() } }
+  const { state, answer } = found.raw === raw ? found : nothing
+  return { state, answer, stop: () => { setFound({ raw, state: 'stopped', answer }); asking.current?.stop() } }
 }
 
 /** What the calculation takes; the rest of the case is for the drawing. A stock length that is bought as needed has no end to it. */

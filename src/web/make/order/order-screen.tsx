@@ -28,7 +28,7 @@ export function OrderScreen({ shop, job }: { readonly shop: ShopSnapshot; readon
   const units = useUnits(), known = useJobKnown(shop), day = today(), { form } = job, { shop: settings, machines, stock } = shop
   const planned = useMemo(() => plannedWithOf({ shop: settings, machines, stock }, form.due, day), [settings, machines, stock, form.due, day])
   const answer = useMemo(() => attempt(() => answerRoute(routeCase(form, planned, known), makingBooks)), [form, planned, known])
-  const refused = answer instanceof Refusal ? answer : null, field = refused ? orderFieldOf(String(refused.facts['field'] ?? '')) : null, isEmpty = field !== null && textAt(form, field).trim() === ''
+  const refused = answer instanceof Refusal ? answer : null, at = refused?.facts['field'], field = refused ? orderFieldOf(typeof at === 'string' ? at : '') : null, isEmpty = field !== null && textAt(form, field).trim() === ''
   return (
     <>
       <AskPerson />

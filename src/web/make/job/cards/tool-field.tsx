@@ -7,7 +7,7 @@ import { typeTool } from '#web/make/job-edits.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { useUnits } from '#web/units.ts'
 
-type Props = { readonly job: JobRecord; readonly field: CardField; readonly label: string; readonly more?: string; readonly ifEmpty?: string; readonly refused?: Refusal | unknown }
+type Props = { readonly job: JobRecord; readonly field: CardField; readonly label: string; readonly more?: string; readonly ifEmpty?: string; readonly refused?: unknown }
 
 /** A field of a step card; what is usual stands faintly in it until something else is typed. */
 export function ToolField({ job, field, label, more, ifEmpty, refused }: Props) {
