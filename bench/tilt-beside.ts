@@ -88,7 +88,7 @@ function numpyMs(): number | null {
 async function inWorker(): Promise<{ readonly browserMs: number; readonly nodeMs: number; readonly same: boolean }> {
   const shop = await startShop({ demo: false, main: resolve('dist/node/main.js') }), executablePath = process.env['PW_CHROMIUM']
   const script = readdirSync('dist/web/assets').find((name) => name.startsWith('predict-worker'))!
-  const browser = await chromium.launch({ ...(executablePath ? { executablePath } : {}) })
+  const browser = await chromium.launch(executablePath ? { executablePath } : {})
   try {
     const page = await browser.newPage()
     await page.goto(`${shop.url}/setup`)
