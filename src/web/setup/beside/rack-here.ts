@@ -1,9 +1,10 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
-import type { Bar } from '#model/bar.ts'
+import { type Bar, trusts } from '#model/bar.ts'
 import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { calledMm } from '#words/say-bar.ts'
+import { trustWords } from '#words/say-place.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { grouped } from '#web/setup/beside/grouped.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
@@ -13,10 +14,17 @@ export type RackPair = {
   readonly id: string; readonly bars: readonly [Bar, Bar]; readonly heightMm: number; readonly thicknessMm: number; readonly label: string; readonly slot: string
   /** What tells its bars from other mates of the same name: their codes; empty where there are no others. */
   readonly marks: string
+  /** `, look first` where one of them is; empty for trusted ones. */
+  readonly state: string
 }
 
 /** The rack seen from no vise: what may be used, by the names people call it. */
 export type RackHere = { readonly bars: readonly Bar[]; readonly pairs: readonly RackPair[]; readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string }
+
+const stateOf = (bars: readonly Bar[]): string => {
+  const worst = trusts.findLast((trust) => trust !== 'trusted' && bars.some((bar) => bar.trust === trust))
+  return worst === undefined ? '' : `, ${trustWords[worst]}`
+}
 
 /** Bars that are neither gone nor in work, and pairs out of mates that are next to each other in height; lowest first. */
 export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
@@ -33,6 +41,7 @@ export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
       const two = [sorted[2 * k]!, sorted[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
       return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: pairCalled(ids[0]!, (two[0].heightMm + two[1].heightMm) / 2), slot: slotOf(ids),
         marks: group.length < 4 ? '' : ` ${ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4)).join(' ')}`,
+        state: stateOf(two),
       }
     })
   }).toSorted((a, b) => a.heightMm - b.heightMm)

@@ -25,7 +25,7 @@ const empty: Texts = { length: '', width: '', height: '' }
 
 /** All six sides of a block, face after face, with one pair for the long ones where one does. */
 export function BlockScreen({ shop }: { readonly shop: ShopSnapshot }) {
-  const units = useUnits(), terms = useTerms(), { pairs } = useMemo(() => rackHere(shop, units), [shop, units]), vises = shop.vises.filter(({ retired }) => !retired)
+  const units = useUnits(), terms = useTerms(), pairs = useMemo(() => rackHere(shop, units).pairs.filter(({ bars }) => bars.every(({ trust }) => trust !== 'drill bar')), [shop, units]), vises = shop.vises.filter(({ retired }) => !retired)
   const [viseId, setViseId] = useState(() => chosenSetup(shop, units, localStorage)?.bench.vise.id ?? ''), vise = useMemo(() => shop.vises.find(({ id }) => id === viseId), [shop.vises, viseId])
   const [raw, setRaw] = useState(empty), [finish, setFinish] = useState(empty), [rod, setRod] = useState(''), [name, setName] = useState<OrderName>('one face stays')
   const block = useMemo(() => (vise === undefined || Object.values({ ...raw, f: finish.length, g: finish.width, h: finish.height }).some((text) => text.trim() === '') ? null : asked(() => {
@@ -36,7 +36,7 @@ export function BlockScreen({ shop }: { readonly shop: ShopSnapshot }) {
     })
   })), [raw, finish, rod, vise, pairs, units.length])
   const answer = block && 'answer' in block ? block.answer : null, order = answer?.orders.find((one) => one.order === name)
-  const labelOf = (id: string) => { const pair = pairs.find((one) => one.id === id); return pair ? `${pair.label}, slot ${pair.slot}` : id }
+  const labelOf = (id: string) => { const pair = pairs.find((one) => one.id === id); return pair ? `${pair.label}, slot ${pair.slot}${pair.state}` : id }
   const fields = (texts: Texts, put: (texts: Texts) => void, more: string) => sizes.map(([key]) => <LengthField key={key} label={key} more={more} value={texts[key]} onChange={(text) => put({ ...texts, [key]: text })} />)
   return (
     <BesidePage title="Six-side block" typedFirst sheet={order && vise ? <BlockSteps order={order} jawMm={viseFrom(vise).jawHeightMm} labelOf={labelOf} /> : <p className="small">The faces stand here one after the other as soon as the raw and the finished block are known.</p>}>

@@ -7,7 +7,7 @@ import { listOf } from '#words/wording.ts'
 import { SelectField } from '#web/parts/select-field.tsx'
 import { BesidePage } from '#web/setup/beside/beside-page.tsx'
 import { Cautions } from '#web/setup/beside/cautions.tsx'
-import { rackHere } from '#web/setup/beside/rack-here.ts'
+import { rackHere, type RackPair } from '#web/setup/beside/rack-here.ts'
 import { dayList } from '#web/setup/day/day-list.ts'
 import { sayPart } from '#web/setup/saved/say-setup.ts'
 import { dayOf, today } from '#web/today.ts'
@@ -17,7 +17,7 @@ const mostListed = 60
 
 /** What to take out of the rack for the setups of a day, or for all operations of one part. */
 export function DayScreen({ shop }: { readonly shop: ShopSnapshot }) {
-  const units = useUnits(), terms = useTerms(), { pairs } = useMemo(() => rackHere(shop, units), [shop, units])
+  const units = useUnits(), terms = useTerms(), pairs = useMemo(() => trustedFirst(rackHere(shop, units).pairs), [shop, units])
   const all = useMemo(() => shop.setups.filter(({ retired }) => !retired).toSorted((a, b) => (a.usedAtIso < b.usedAtIso ? 1 : -1)).slice(0, mostListed), [shop.setups])
   const ofToday = all.filter(({ usedAtIso }) => dayOf(usedAtIso) === today()).map(({ id }) => id)
   const [chosen, setChosen] = useState<readonly string[]>(() => ofToday.toReversed()), [part, setPart] = useState('')
@@ -33,7 +33,7 @@ export function DayScreen({ shop }: { readonly shop: ShopSnapshot }) {
         <h2>{list.one.length > 0 ? `One pair serves all: ${pairs[list.one[0]!]!.label}` : list.pull.length === 0 ? 'No pair serves' : `${list.pull.length} ${list.pull.length === 1 ? 'pair' : 'pairs'}, ${list.changes} ${list.changes === 1 ? 'change' : 'changes'}`}</h2>
         <ul className="beside-rows">
           {list.pull.map(({ pair, serves }) => (
-            <li key={pair}><div className="setup-first"><p className="big-line"><strong className="day-pair name-text">{pairs[pair]!.label}</strong></p><p className="slot-box"><strong className="name-text">{pairs[pair]!.slot}</strong><span>slot</span></p></div><span>for {listOf(serves.map(nameOf))}</span></li>
+            <li key={pair}><div className="setup-first"><p className="big-line"><strong className="day-pair name-text">{pairs[pair]!.label}</strong></p><p className="slot-box"><strong className="name-text">{pairs[pair]!.slot}</strong><span>slot</span></p></div><span>for {listOf(serves.map(nameOf))}{pairs[pair]!.state}</span></li>
           ))}
         </ul>
         {list.unserved.length === 0 ? null : <p className="beside-warn">No pair on edge serves {listOf(list.unserved.map(nameOf))}: open it on Set up, where the other ways stand.</p>}
@@ -64,6 +64,9 @@ export function DayScreen({ shop }: { readonly shop: ShopSnapshot }) {
     </BesidePage>
   )
 }
+
+/** The order in which pairs are liked: trusted before others, then the lowest. */
+const trustedFirst = (pairs: readonly RackPair[]): readonly RackPair[] => pairs.toSorted((a, b) => Number(a.state !== '') - Number(b.state !== ''))
 
 const nameOfSetup = ({ title, operation, form }: SetupRecord): string => [title, operation].filter((text) => text !== '').join(', ') || sayPart(form)
 

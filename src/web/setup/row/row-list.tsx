@@ -19,7 +19,7 @@ export function RowList({ lines, answer, oneZ }: Props) {
             <p className="row-pair name-text"><strong>{vise.name}</strong><strong className="row-label">{label}</strong></p>
             <p className="slot-box"><strong className="name-text">{slot}</strong><span>slot</span></p>
             <p className="row-z"><strong>{offset}</strong><span className="small">Z, {units.length}</span></p>
-            <p className={serves(comesOut) ? 'row-more' : 'row-more beside-warn'}>{wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false })}, match {um(pair.matchUm)}.{pair.marks === '' ? '' : ` Bars${pair.marks}.`} {sayComesOut(comesOut, units)}</p>
+            <p className={serves(comesOut) ? 'row-more' : 'row-more beside-warn'}>{wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false })}, match {um(pair.matchUm)}{pair.state}.{pair.marks === '' ? '' : ` Bars${pair.marks}.`} {sayComesOut(comesOut, units)}</p>
           </li>
         ))}
       </ul>

@@ -75,7 +75,7 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
           {fits.length === 0 ? <p>No pair of the rack is high and thin enough.</p> : null}
           <ul className="beside-rows">
             {fits.slice(0, 8).map((pair) => (
-              <li key={pair.id}><button type="button" className="action" onClick={() => put({ thickness: `${wordLength(pair.thicknessMm, units)}`, barHeight: wordLength(pair.heightMm, units), length: wordLength(pair.bars[0].lengthMm, units) })}>{pair.label}, slot {pair.slot}: {wordLength(pair.thicknessMm, units)} thick</button></li>
+              <li key={pair.id}><button type="button" className="action" onClick={() => put({ thickness: `${wordLength(pair.thicknessMm, units)}`, barHeight: wordLength(pair.heightMm, units), length: wordLength(pair.bars[0].lengthMm, units) })}>{pair.label}, slot {pair.slot}: {wordLength(pair.thicknessMm, units)} thick{pair.state}</button></li>
             ))}
           </ul>
         </section>
