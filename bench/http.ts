@@ -10,7 +10,7 @@ import { deedOfBar } from '../e2e/endure/deed-of-bar.ts'
 import { type ShopProcess, startShop } from '../e2e/shop-process.ts'
 import type { BenchRow } from './bench-row.ts'
 
-const hands = 16, writes = 500, reads = 3000, rounds = 3
+const hands = 16, writes = Number(process.env['TWINREST_BENCH_WRITES'] ?? 500), reads = writes * 6, rounds = 3
 const leastOfBareWrites = 0.45, leastOfBareReads = 0.4
 
 /** The doors of the built server as a device meets them, beside what they stand on, which takes turns with them. */

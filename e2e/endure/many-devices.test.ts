@@ -16,15 +16,15 @@ beforeAll(async () => { shop = await startShop({ demo: true }) })
 afterAll(() => shop.clear())
 
 const pause = (ms: number) => new Promise((done) => { setTimeout(done, ms) })
-const memoryNow = async () => Number(/process_resident_memory_bytes (\d+)/.exec(await (await asked('/api/metrics')).text())![1])
+const memoryNow = async () => Number(/process_resident_memory_bytes (\d+)/.exec(await (await askedFor('/api/metrics')).text())![1])
 
 /** A connection that the server lets go in the very moment it is used again is no answer: asked once more, as devices do. */
-const asked = (path: string, init: RequestInit = {}) => fetch(shop.url + path, init).catch(() => fetch(shop.url + path, init))
+const askedFor = (path: string, init: RequestInit = {}) => fetch(shop.url + path, init).catch(() => fetch(shop.url + path, init))
 
 type Device = { readonly sent: string[]; readonly readsMs: number[]; events: number; revision: string; readonly bars: Set<string> }
 
 async function timed(path: string, device: Device): Promise<unknown> {
-  const began = performance.now(), answer = await asked(path), body = await answer.json() as unknown
+  const began = performance.now(), answer = await askedFor(path), body = await answer.json() as unknown
   expect(answer.status).toBe(200)
   device.readsMs.push(performance.now() - began)
   return body
@@ -39,21 +39,25 @@ async function hear(device: Device): Promise<void> {
 /** As the screens do: reads when the stream says so, one question at a time. */
 async function follow(device: Device, signal: AbortSignal): Promise<void> {
   const stream = await fetch(`${shop.url}/api/live`, { signal })
-  let told = '', asking: Promise<void> | null = null
-  const ask = () => { asking ??= hear(device).then(() => { asking = null; if (told !== device.revision) ask() }) }
+  let told = '', isAsking = false, asked: Promise<void> = Promise.resolve()
+  const ask = () => {
+    if (isAsking) return
+    isAsking = true
+    asked = hear(device).then(() => { isAsking = false; if (told !== device.revision) ask() })
+  }
   try {
     for await (const piece of stream.body!) {
       for (const [, revision] of new TextDecoder().decode(piece).matchAll(/event: revision\ndata: (\S+)/g)) { told = revision!; device.events += 1; ask() }
     }
   } catch (error) { if (!signal.aborted) throw error }
-  await asking
+  while (isAsking) await asked
 }
 
 async function work(device: Device, name: string, untilMs: number): Promise<void> {
   await pause(Math.random() * pauseMs)
   for (let at = 0; performance.now() < untilMs; at += 1) {
     const { bar, deed } = deedOfBar(`${name}-${at}`)
-    const answer = await asked('/api/deeds', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(deed) })
+    const answer = await askedFor('/api/deeds', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(deed) })
     expect(answer.status, await answer.text()).toBe(200)
     device.sent.push(bar)
     if (at % 3 === 0) await timed(`/api/history/bar/${bar}`, device)
