@@ -46,7 +46,6 @@ export type PlannedWith = z.infer<typeof plannedWithSchema>
 
 /** A step that was ticked: by whom, when, and the hours it took as typed; empty: not noted. */
 export const tickSchema = z.strictObject({ hours: typed, person: z.string().max(8), atIso: atIsoSchema })
-export type Tick = z.infer<typeof tickSchema>
 
 /** From an order to bars in the rack. Texts are kept as typed; what follows from them is worked out anew each time. */
 export const jobFieldsSchema = z.strictObject({
