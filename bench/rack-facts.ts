@@ -1,7 +1,8 @@
 import { performance } from 'node:perf_hooks'
 import { drawUnit, generatorFrom } from '#engine/numeric/generator.ts'
 import { barsFrom, type RackFacts } from '#engine/rack/bar-from.ts'
-import { nothingTaken, onTheFirstLine, type Check, type Reading } from '#model/check.ts'
+import type { Check, Reading } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { BenchRow } from './bench-row.ts'
 
 const bars = 1000, firstMs = 400, againMs = 60, rounds = 5

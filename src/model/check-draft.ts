@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { barMarks, checkMethods } from '#model/check.ts'
+import { barMarks } from '#model/bar-marks.ts'
+import { checkMethods } from '#model/check-methods.ts'
 import { idSchema, type Kept } from '#model/change.ts'
 
 const typed = z.string().max(40)

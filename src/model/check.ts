@@ -1,14 +1,8 @@
 import { z } from 'zod'
+import { barMarks } from '#model/bar-marks.ts'
 import { atIsoSchema, idSchema } from '#model/change.ts'
+import { checkMethods } from '#model/check-methods.ts'
 import { readWithSchema } from '#model/read-with.ts'
-
-/**
- * How heights were come by. `stated`: marked on the bar or box, one reading, no uncertainty. `compare`: indicator on the
- * plate against a zero. `micrometer`: absolute local height. `turn-over`: compared with either face up. `rock`: no heights,
- * only whether it lies still.
- */
-export const checkMethods = ['stated', 'compare', 'micrometer', 'turn-over', 'rock'] as const
-export type CheckMethod = (typeof checkMethods)[number]
 
 const heightMm = z.number().positive().max(1e6)
 
@@ -43,9 +37,6 @@ export type CheckTool = z.infer<typeof toolSchema>
 /** Instrument, plate and blocks as they were that day: a record edited later does not change what was proved. */
 export const tookSchema = z.strictObject({ instrument: toolSchema.nullable(), plate: toolSchema.nullable(), blocks: toolSchema.nullable(), readWith: readWithSchema })
 export type Took = z.infer<typeof tookSchema>
-
-export const barMarks = ['bent', 'nicked', 'drilled', 'magnetised'] as const
-export type BarMark = (typeof barMarks)[number]
 
 /** A look at one bar, apart from its heights. */
 export const lookSchema = z.strictObject({
@@ -87,8 +78,3 @@ export const checkSchema = z.strictObject({
   atIso: atIsoSchema,
 }).refine((check) => check.readings.length > 0 || check.looks.length > 0, { path: ['readings'] })
 export type Check = z.infer<typeof checkSchema>
-
-/** What a check without plate, instrument or look leaves empty. */
-export const nothingTaken = { zero: null, closing: null, temperature: null, took: null, looks: [], asFound: false } satisfies Partial<Check>
-/** Where a reading is when nothing else is told. */
-export const onTheFirstLine = { line: 0, face: 'A' } as const satisfies Partial<Reading>

@@ -1,8 +1,5 @@
 import { z } from 'zod'
-
-export const readMethods = ['compare', 'micrometer'] as const
-/** Indicator on the plate against a zero, or absolute local height between the anvils. */
-export type ReadMethod = (typeof readMethods)[number]
+import { readMethods } from '#model/read-methods.ts'
 
 const figure = z.number().min(0).max(1e6)
 

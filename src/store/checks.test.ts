@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { onTheFirstLine } from '#model/check.ts'
+import { onTheFirstLine } from '#model/plain-check.ts'
 import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
 import { addCheck, addChecks, checksOf } from '#store/checks.ts'

@@ -1,4 +1,5 @@
-import { type Check, onTheFirstLine, type Reading } from '#model/check.ts'
+import type { Check, Reading } from '#model/check.ts'
+import { onTheFirstLine } from '#model/plain-check.ts'
 import { meanOf } from '#engine/numeric/total.ts'
 import { evenly } from '#engine/inspect/stations.ts'
 import type { BarReadings } from '#engine/inspect/shape.ts'

@@ -1,4 +1,4 @@
-import type { CheckMethod } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
 
 /**
  * How much wider local heights found by turning over, and their differences, spread than single readings do, at most: each is the

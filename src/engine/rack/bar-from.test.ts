@@ -4,7 +4,8 @@ import { barFrom, barsFrom } from '#engine/rack/bar-from.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
 import { newShop } from '#model/shop-record.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 
 const record: BarRecord = {
   id: 'b', code: 'ABCD2345', name: '35', thicknessMm: 8, thicknessStanding: 'marked', lengthMm: 150, matesId: null, slotId: null,

@@ -4,7 +4,8 @@ import { barsFrom, conditionsOf, type RackFacts } from '#engine/rack/bar-from.ts
 import { isOverdue, whoHasWhat } from '#engine/rack/who-has-what.ts'
 import type { BarEvent, BarEventKind } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import { newShop } from '#model/shop-record.ts'
 
 const day = (n: number) => new Date(Date.UTC(2026, 2, n, 8)).toISOString()

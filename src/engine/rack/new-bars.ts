@@ -1,7 +1,8 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarFields } from '#model/bar-record.ts'
 import type { By } from '#model/change.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { Deed } from '#model/deed.ts'
 import { firstChange } from '#model/record-fields.ts'
 

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest'
 import type { BarEvent, BarEventKind } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import { type Check, type Look, nothingTaken, onTheFirstLine, type Took } from '#model/check.ts'
+import type { Check, Look, Took } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import { newShop } from '#model/shop-record.ts'
 import { barFrom, barsFrom, heightsOf, provedUsesFrom } from '#engine/rack/bar-from.ts'
 

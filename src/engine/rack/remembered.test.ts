@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { barsFrom, type RackFacts } from '#engine/rack/bar-from.ts'
 import { remembered } from '#engine/rack/remembered.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 
 const check = (id: string, heightMm: number): Check => ({
   id, method: 'stated', replaces: null, ...nothingTaken, readings: [{ bar: 'a', station: 0, xMm: null, ...onTheFirstLine, text: `${heightMm}`, heightMm }], note: '', person: '', device: 'd', atIso: '2026-01-01T08:00:00.000Z',

@@ -1,4 +1,5 @@
-import { type CheckMethod, checkSchema, type Check } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
+import { type Check, checkSchema } from '#model/check.ts'
 import type { CheckForm } from '#model/check-draft.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { readAs } from '#model/read-as.ts'

@@ -1,6 +1,7 @@
 import { readSizeMm } from '#model/length.ts'
 import type { BarFields } from '#model/bar-record.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { editOf } from '#model/record-fields.ts'
 import type { Applied } from '#store/changes.ts'

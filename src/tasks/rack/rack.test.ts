@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { nothingTaken, onTheFirstLine } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import { addCheck } from '#store/checks.ts'
 import { historyOf } from '#store/history.ts'
 import { openExample } from '#store/example-store.ts'

@@ -1,4 +1,4 @@
-import type { CheckMethod } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
 import { type LengthUnit, wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { UseVerdict } from '#engine/inspect/uses-proved.ts'

@@ -1,5 +1,5 @@
 import { useState, type FormEvent } from 'react'
-import { nothingTaken } from '#model/check.ts'
+import { nothingTaken } from '#model/plain-check.ts'
 import type { Refusal } from '#model/refusal.ts'
 import { readNumber, readSizeMm } from '#model/length.ts'
 import { Refusal as Refused } from '#model/refusal.ts'

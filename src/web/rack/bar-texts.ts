@@ -1,5 +1,6 @@
 import { readSizeMm } from '#model/length.ts'
-import { onTheFirstLine, type Reading } from '#model/check.ts'
+import type { Reading } from '#model/check.ts'
+import { onTheFirstLine } from '#model/plain-check.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'

@@ -1,6 +1,7 @@
 import { useState, type FormEvent } from 'react'
 import type { BarFields } from '#model/bar-record.ts'
-import { nothingTaken, type Reading } from '#model/check.ts'
+import type { Reading } from '#model/check.ts'
+import { nothingTaken } from '#model/plain-check.ts'
 import { readSizeMm, wordLength } from '#model/length.ts'
 import type { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'

@@ -1,7 +1,8 @@
 // What counts as proved is the engine's (engine/rack/proved-uses.test.ts); here: which reason is given. Readings and limits by own arithmetic.
 import { expect, test } from 'vitest'
 import type { BarRecord } from '#model/bar-record.ts'
-import { type Check, nothingTaken, onTheFirstLine, type Took } from '#model/check.ts'
+import type { Check, Took } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import { newShop, type ShopRecord } from '#model/shop-record.ts'
 import { proofOf } from '#web/rack/proof.ts'
 import { sayWhyNot } from '#web/rack/say-proof.ts'

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { type Check, nothingTaken, type Reading } from '#model/check.ts'
+import type { Check, Reading } from '#model/check.ts'
+import { nothingTaken } from '#model/plain-check.ts'
 import type { Units } from '#model/shop-record.ts'
 import { sayCheck } from '#web/rack/say-check.ts'
 

@@ -1,6 +1,7 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 

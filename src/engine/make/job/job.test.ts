@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Check } from '#model/check.ts'
-import { nothingTaken, onTheFirstLine } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { JobRecord, OrderForm, PlannedWith } from '#model/job-record.ts'
 import { noRates } from '#model/rates.ts'
 import { newShop } from '#model/shop-record.ts'

@@ -1,6 +1,7 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import type { By, Change } from '#model/change.ts'
-import { type Check, nothingTaken, onTheFirstLine } from '#model/check.ts'
+import type { Check } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { JobFields, OrderForm, PlannedWith } from '#model/job-record.ts'
 import type { MachineRecordFields } from '#model/machine-record.ts'
 import type { StepKind } from '#model/make-step.ts'

@@ -1,6 +1,6 @@
 import type { KeyboardEvent } from 'react'
 import type { DraftRead } from '#engine/inspect/read-draft.ts'
-import { barMarks } from '#model/check.ts'
+import { barMarks } from '#model/bar-marks.ts'
 import type { DraftBar, DraftRecord } from '#model/check-draft.ts'
 import { Refusal } from '#model/refusal.ts'
 import { boxStations, changeBar, leaveBar } from '#web/inspect/box/box-edits.ts'

@@ -1,5 +1,6 @@
 import { suggestedStations } from '#engine/inspect/stations.ts'
-import type { Check, CheckMethod } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
+import type { Check } from '#model/check.ts'
 import type { CheckForm, DraftFields } from '#model/check-draft.ts'
 import type { InstrumentIs, InstrumentRecord } from '#model/instrument-record.ts'
 import type { LengthUnit } from '#model/length.ts'

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import type { CheckMethod } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
 import type { CheckForm, DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { beginDraft } from '#web/inspect/draft/draft-edits.ts'

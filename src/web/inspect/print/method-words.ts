@@ -1,4 +1,4 @@
-import type { CheckMethod } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
 
 /** How heights were come by, as prints say it. */
 export const methodWords: { readonly [method in CheckMethod]: string } = {

@@ -1,6 +1,6 @@
 import type { JobView } from '#engine/make/job/job-view.ts'
 import { barsToBe } from '#engine/make/plan/plan.ts'
-import { nothingTaken, onTheFirstLine } from '#model/check.ts'
+import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { JobRecord } from '#model/job-record.ts'
 import { wordLength } from '#model/length.ts'
 import type { MadeBar } from '#model/make-step.ts'

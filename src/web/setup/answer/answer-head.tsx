@@ -1,6 +1,6 @@
 import { wordLength } from '#model/length.ts'
 import type { Choice } from '#model/setup.ts'
-import { sayFinding } from '#words/say-finding.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayGiveUp, sayWindow } from '#words/say-window.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
@@ -50,7 +50,7 @@ function Told({ answered }: { readonly answered: Answered }) {
 function Serves({ choice }: { readonly choice: Choice }) {
   const { bench, units, terms } = useDesk()
   const engraved = engravedElse(choice, bench, units)
-  const said = choice.because.toSorted((a, b) => Number(b.code.startsWith('moved')) - Number(a.code.startsWith('moved'))).map((finding) => sayFinding(finding, units, (id) => barLabel(id, bench, units)))
+  const said = choice.because.toSorted((a, b) => Number(b.code.startsWith('moved')) - Number(a.code.startsWith('moved'))).map((finding) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units)))
   return (
     <>
       <div className="setup-first">
@@ -70,7 +70,7 @@ function ServesNot({ refused: { rejection, why } }: { readonly refused: Refused 
       <div className="setup-first">
         <h1 className="big-line"><s className="big">{figureOf(rejection, bench, units)}</s> <span className="name-text">{nameOfRest(rejection, bench, units)} does not serve</span></h1>
       </div>
-      <p className="setup-refusal">{why.map((finding) => sayFinding(finding, units, (id) => barLabel(id, bench, units))).join(' ')}</p>
+      <p className="setup-refusal">{why.map((finding) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units))).join(' ')}</p>
       <button type="button" className="press" onClick={() => dispatch({ do: 'look at', chosen: null })}>Back to the first choice</button>
     </>
   )

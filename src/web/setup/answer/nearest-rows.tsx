@@ -1,4 +1,4 @@
-import { sayFinding } from '#words/say-finding.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayOffer } from '#words/say-offer.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { RestRow } from '#web/setup/answer/rest-row.tsx'
@@ -23,6 +23,6 @@ export function NearestRows() {
 
 export function RefusedRow({ refused: { rejection, why } }: { readonly refused: Refused }) {
   const { units, bench } = useDesk()
-  const reasons = why.map((finding) => sayFinding(finding, units, (id) => barLabel(id, bench, units)))
+  const reasons = why.map((finding) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units)))
   return <RestRow rest={rejection} serves={false} lines={[nameOfRest(rejection, bench, units), ...reasons]} />
 }

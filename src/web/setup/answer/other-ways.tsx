@@ -1,7 +1,7 @@
 import { stepJawsOf } from '#engine/rack/step-jaws.ts'
 import { waysAroundHoles } from '#engine/setup/around-holes.ts'
 import { otherWaysOf } from '#engine/setup/other-ways.ts'
-import { sayFinding } from '#words/say-finding.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 
@@ -15,7 +15,7 @@ export function OtherWays() {
   return (
     <section>
       <h2 className="setup-rule">Other ways</h2>
-      <ul className="setup-lines">{ways.map((way) => <li key={sayFinding(way, units)}>{sayFinding(way, units, (id) => barLabel(id, bench, units))}</li>)}</ul>
+      <ul className="setup-lines">{ways.map((way) => <li key={saySetupFinding(way, units)}>{saySetupFinding(way, units, (id) => barLabel(id, bench, units))}</li>)}</ul>
     </section>
   )
 }

@@ -1,7 +1,7 @@
 import { sides } from '#model/part.ts'
 import type { Choice as ChoiceOf } from '#model/setup.ts'
 import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
-import { sayFinding } from '#words/say-finding.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
@@ -42,7 +42,7 @@ function Waiting() {
 }
 
 function Told({ choice, prediction }: { readonly choice: ChoiceOf; readonly prediction: Prediction }) {
-  const { bench, units } = useDesk(), say = (finding: Parameters<typeof sayFinding>[0]) => sayFinding(finding, units, (id) => barLabel(id, bench, units))
+  const { bench, units } = useDesk(), say = (finding: Parameters<typeof saySetupFinding>[0]) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units))
   if (prediction.status !== 'foretold') return <ul className="setup-points">{prediction.because.map((finding) => <li key={finding.code}>{say(finding)}</li>)}</ul>
   return prediction.ways.map((way) => <Way key={String(way.held)} way={way} choice={choice} alone={prediction.ways.length === 1} />)
 }
@@ -54,7 +54,7 @@ function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choic
     <section aria-label={way.held ? 'Squared by the fixed jaw' : 'Free on its bars'}>
       {alone ? null : <h3>{way.held ? 'If the fixed jaw squares it' : 'If it lies free on its bars'}</h3>}
       <SeatDrawing way={way} choice={choice} />
-      <ul className="setup-points">{findings.map((finding) => <li key={JSON.stringify(finding)}>{sayFinding(finding, units, nameOf)}</li>)}</ul>
+      <ul className="setup-points">{findings.map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units, nameOf)}</li>)}</ul>
       {coming.status === 'predicted' ? (
         <details className="comes-out-more">
           <summary>Figures, and what they hang on</summary>
@@ -65,7 +65,7 @@ function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choic
           <ol className="setup-lines" aria-label="What it hangs on">{coming.contributions.map((one) => <li key={`${one.of} ${one.bar}`}>{sayContribution(one, units, nameOf)}</li>)}</ol>
         </details>
       ) : null}
-      {notKnown.length === 0 ? null : <ul className="setup-lines setup-open" aria-label="Not in it">{notKnown.map((finding) => <li key={finding.code}>{sayFinding(finding, units, nameOf)}</li>)}</ul>}
+      {notKnown.length === 0 ? null : <ul className="setup-lines setup-open" aria-label="Not in it">{notKnown.map((finding) => <li key={finding.code}>{saySetupFinding(finding, units, nameOf)}</li>)}</ul>}
     </section>
   )
 }

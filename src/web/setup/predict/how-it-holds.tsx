@@ -3,7 +3,7 @@ import { answerHold, type HoldAnswer } from '#engine/setup/hold/answer-hold.ts'
 import { specificForces } from '#reference/cutting/specific-forces.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Choice } from '#model/setup.ts'
-import { sayFinding } from '#words/say-finding.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { wordingFor } from '#words/wording.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
@@ -36,7 +36,7 @@ export function HowItHolds({ choice }: { readonly choice: Choice }) {
       {answer === null ? null : (
         <>
           {answer.least === null ? null : <p className="comes-out-said">{w.number(Math.floor(100 * answer.least.ratio) / 100)} times what was asked for</p>}
-          <ul className="setup-points">{answer.findings.map((finding) => <li key={JSON.stringify(finding)}>{sayFinding(finding, units)}</li>)}</ul>
+          <ul className="setup-points">{answer.findings.map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units)}</li>)}</ul>
           <ShowSum sums={answer.sum} />
         </>
       )}

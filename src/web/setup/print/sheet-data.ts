@@ -7,7 +7,7 @@ import type { Choice } from '#model/setup.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
-import { sayFinding } from '#words/say-finding.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { type Terms, termsFor } from '#words/terms.ts'
 import { plusMinus } from '#words/say-uncertainty.ts'
 import { barLabel, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
@@ -33,10 +33,10 @@ type Asked = {
 export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, initials }: Asked): SetupSheetData {
   const { answered } = view, terms = termsFor(units.words), nameOf = (id: string) => barLabel(id, bench, units)
   const title = setup.title || sayPart(setup.form), pair = `${figureOf(choice, bench, units)} ${nameOfRest(choice, bench, units).replace(/^pair /, '')}`
-  const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => sayFinding(finding, units, nameOf))
+  const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => saySetupFinding(finding, units, nameOf))
   const isOpen = (code: string): boolean => /not-given$|not-placed$/.test(code)
   const moved = say((code) => code.startsWith('moved-')), open = [...say(isOpen), ...sayUnfinished(view.counted, setup.form)]
-  const points = pointsOf({ shown: choice, answer: answered.answer }, setup.form.use, bench).filter(({ code }) => !isOpen(code)).map((finding) => sayFinding(finding, units, nameOf))
+  const points = pointsOf({ shown: choice, answer: answered.answer }, setup.form.use, bench).filter(({ code }) => !isOpen(code)).map((finding) => saySetupFinding(finding, units, nameOf))
   return {
     picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id), units.length)!,
     units, words: sheetWords(`Setup sheet: ${title}`, `${title} on ${pair} in ${bench.vise.name}.`, units.words), scale: 'Scale',

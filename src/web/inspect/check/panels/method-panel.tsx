@@ -1,4 +1,4 @@
-import type { CheckMethod } from '#model/check.ts'
+import type { CheckMethod } from '#model/check-methods.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
 import { changeForm } from '#web/inspect/draft/draft-edits.ts'
 import { newForm } from '#web/inspect/draft/new-draft.ts'

@@ -1,0 +1,3 @@
+export const readMethods = ['compare', 'micrometer'] as const
+/** Indicator on the plate against a zero, or absolute local height between the anvils. */
+export type ReadMethod = (typeof readMethods)[number]
