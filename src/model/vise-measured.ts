@@ -9,7 +9,7 @@ const found = { atIso: atIsoSchema, how: z.string().max(80) }
 export const viseMeasuredSchema = z.strictObject({
   /** Heights of the bed at places in the vise's frame, from any one zero. */
   bed: z.strictObject({ readings: z.array(z.strictObject({ xMm: z.number(), yMm: z.number(), um })).min(1).max(100), uUm, ...found }).nullable(),
-  /** Slope across that the fixed jaw gives a clamped ground block; positive: rising from the fixed jaw. */
+  /** Slope across that the fixed jaw gives a ground block held snug; positive: rising from the fixed jaw. What tightening adds is `jawLift`. */
   jawSlope: z.strictObject({ umPerMm: z.number().min(-100).max(100), uUmPerMm: z.number().min(0).max(100), ...found }).nullable(),
   /** What the moving side rises when it is tightened to working torque, over the part's width read on. */
   jawLift: z.strictObject({ um, uUm, overMm: z.number().positive().max(1e5), ...found }).nullable(),

@@ -40,7 +40,7 @@ export function ShortWays({ onKeep }: Props) {
         {end('bed', 'bed')}
       </fieldset>
       <fieldset className="boxed short-way"><legend>Fixed jaw</legend>
-        <p>A ground square block clamped against it, nothing under it but the bars; read from the fixed side to the side at the {movingJaw}. Clamped, a part takes its slope across from this jaw, not from the bars. + rises from the fixed jaw.</p>
+        <p>A ground square block held snug against it, nothing under it but the bars: what tightening adds is the lift, read apart below, and would count twice here. Read from the fixed side to the side at the {movingJaw}. Clamped, a part takes its slope across from this jaw, not from the bars. + rises from the fixed jaw.</p>
         <div className="field-list"><NumberField label="rises by, µm" value={texts.slope} onChange={(slope) => put({ slope })} /><LengthField label="over" more="the distance read on" value={texts.slopeOver} onChange={(slopeOver) => put({ slopeOver })} /></div>
         {end('jawSlope', 'fixed jaw')}
       </fieldset>
