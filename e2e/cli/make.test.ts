@@ -43,7 +43,7 @@ describe('twinrest make, beside a running server', () => {
 
   it('answers the same over HTTP, and keeps a job that is begun there', async () => {
     const form = {
-      unit: 'mm', heightsBy: 'list', heights: '30', from: '', to: '', step: '', jawHeight: '', below: '0.5', lowest: '5', thickness: '10', lengthBy: 'length', length: '150', jawWidth: '', under: '1', pairs: '1', vises: '1', use: 'grinding', hrc: '60', due: null, faces: false,
+      unit: 'mm', heightsBy: 'list', heights: '30', from: '', to: '', step: '', jawHeight: '', below: '0.5', lowest: '5', thickness: '10', lengthBy: 'length', length: '150', jawWidth: '', under: '1', pairs: '1', vises: '1', use: 'fine milling', hrc: '60', due: null, faces: false,
       offer: { cost: '', days: '', match: '', parallel: '' },
     }
     expect((await asked('/api/make/routes', form)).data).toMatchObject({ answer: { order: { bars: 2 }, best: 'ground' } })
