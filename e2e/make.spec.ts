@@ -31,6 +31,7 @@ test.describe('in a shop of its own', () => {
   test.use({ demo: false })
 
   test('a ladder 12 to 44 in 2 mm steps, four of each, out of two plates and a heap of offcuts', async ({ page, request }) => {
+    test.slow() // five cut lists, each in a thread of its own
     await tell(request, [vise, ...machines, plate('Plate', { count: 2, price: 118 }), ...[[180, 255], [140, 260], [120, 130], [95, 300]].map(([lengthMm, widthMm], at) => plate(`Offcut ${at + 1}`, { lengthMm, widthMm, offcut: true, price: 0 }))])
     await newOrder(page)
     await page.getByRole('radio', { name: 'in steps', exact: true }).check({ force: true })
