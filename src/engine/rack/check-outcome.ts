@@ -1,4 +1,4 @@
-import type { Check } from '#model/check.ts'
+import type { Check, Look } from '#model/check.ts'
 import type { ShopFields } from '#model/shop-record.ts'
 import { type Use, uses } from '#model/wishes.ts'
 import { barUncertainty } from '#engine/inspect/bar-uncertainty.ts'
@@ -21,7 +21,13 @@ export type CheckOutcome = {
   readonly uses: readonly Use[]
   /** It rocks, or is out for every use. */
   readonly failed: boolean
+  /** Seen on it and not stoned: the burr may stand where it was not read. */
+  readonly burrs: readonly Burr[]
 }
+
+/** What leaves a burr behind. */
+export type Burr = 'nicked' | 'drilled'
+const burrs: readonly Burr[] = ['nicked', 'drilled']
 
 /** What two heights by micrometer can restore; the finer uses want the plate. Common practice, no source. */
 export const quickUses: readonly Use[] = ['drilling', 'milling']
@@ -29,6 +35,12 @@ export const quickUses: readonly Use[] = ['drilling', 'milling']
 /** @param check  with all readings or those of this bar alone */
 export function outcomeOf(check: Check, bar: string, lengthMm: number, limitsUm: Limits): CheckOutcome {
   const look = check.looks.find((one) => one.bar === bar) ?? null
+  return { ...proofOf(check, look, bar, lengthMm, limitsUm), burrs: look === null || look.stoned ? [] : burrs.filter((burr) => look.seen.includes(burr)) }
+}
+
+type Proof = Omit<CheckOutcome, 'burrs'>
+
+function proofOf(check: Check, look: Look | null, bar: string, lengthMm: number, limitsUm: Limits): Proof {
   if (look?.rock === 'rocks') return { kind: 'no proof', uses: [], failed: true }
   const found = check.method === 'stated' ? null : parallelismOf(check, bar, lengthMm)
   if (found === null) return nothing
@@ -42,7 +54,7 @@ export function outcomeOf(check: Check, bar: string, lengthMm: number, limitsUm:
   return looked ? { kind: 'quick look', uses: proved.filter((use) => quickUses.includes(use)), failed: false } : nothing
 }
 
-const nothing: CheckOutcome = { kind: 'no proof', uses: [], failed: false }
+const nothing: Proof = { kind: 'no proof', uses: [], failed: false }
 
 type Parallelism = { readonly stationsMm: readonly number[]; readonly valueUm: number; readonly uUm: number | null }
 

@@ -6,6 +6,7 @@ import type { Check, Look, Took } from '#model/check.ts'
 import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import { newShop } from '#model/shop-record.ts'
 import { barFrom, barsFrom, heightsOf, provedUsesFrom } from '#engine/rack/bar-from.ts'
+import { conditionOf } from '#engine/rack/condition.ts'
 
 const record: BarRecord = { id: 'b', saw: {}, code: 'ABCD2345', name: '25', thicknessMm: 8, thicknessStanding: 'marked', lengthMm: 100, matesId: null, slotId: null, where: { at: 'slot' }, note: '' }
 const day = (n: number) => `2026-03-${String(n).padStart(2, '0')}T08:00:00.000Z`
@@ -43,6 +44,24 @@ describe('a check at the plate', () => {
     expect(uses([plate, check('later', 4, 'compare', [0, 8, 0], { took: lever })])).toEqual(['drilling', 'milling'])
   })
   test('replaced by a correction counts no more', () => expect(uses([plate, check('mended', 3, 'compare', [0, 30, 60], { took: lever, replaces: 'plate' })])).toEqual([]))
+})
+
+// Common practice, no source: a burr stands where nobody read, and the stone takes it off.
+describe('a nick or a drilling seen in a check', () => {
+  const seen = (id: string, n: number, more: Partial<Look>): Check => ({ ...plate, id, atIso: day(n), looks: [{ ...look, stoned: false, ...more }] })
+  test.each(['nicked', 'drilled'] as const)('%s leaves the bar to be looked at first, with that reason, until it is stoned in a check', (mark) => {
+    const open = (checks: readonly Check[]) => conditionOf(record, checks, [], shop, { usedAtIso: [], today: null }).open, marked = seen('c', 3, { seen: [mark] })
+    expect(open([plate, marked])).toEqual([mark])
+    expect(open([plate, { ...marked, method: 'rock', readings: [] }])).toEqual([mark])
+    expect(open([marked, seen('later', 4, {})])).toEqual([])
+    expect(open([plate, seen('c', 3, { seen: [mark], stoned: true })])).toEqual([])
+    expect([trust([marked]), trust([marked], [event('looked over', 5)])]).toEqual(['look first', 'trusted'])
+  })
+  test('the stone after it is enough for the drilled one alone', () => {
+    expect(trust([seen('c', 3, { seen: ['drilled'] })], [event('stoned', 5)])).toBe('trusted')
+    expect(trust([seen('c', 3, { seen: ['nicked', 'drilled'] })], [event('stoned', 5)])).toBe('look first')
+  })
+  test('a correction that does not see it takes it back', () => expect(trust([seen('c', 3, { seen: ['nicked'] }), { ...seen('mended', 4, {}), replaces: 'c' }])).toBe('trusted'))
 })
 
 describe('a quick look', () => {

@@ -68,7 +68,8 @@ test('signing out changes nothing but for another shop; coming back says what op
 })
 
 test('trust never rises without a check, a look, or the stone after drilling alone', () => {
-  const rank = (trust: Trust): number => (trust === 'trusted' ? 1 : 0), outcome = fc.constantFrom({ kind: 'plate check', uses: ['milling'], failed: false } as const, { kind: 'no proof', uses: [], failed: true } as const)
+  const rank = (trust: Trust): number => (trust === 'trusted' ? 1 : 0), outcome = fc.constantFrom({ kind: 'plate check', uses: ['milling'], failed: false, burrs: [] } as const, { kind: 'no proof', uses: [], failed: true, burrs: [] } as const,
+    { kind: 'plate check', uses: ['milling'], failed: false, burrs: ['drilled'] } as const, { kind: 'no proof', uses: [], failed: false, burrs: ['nicked'] } as const)
   const kinds = barEventKinds.filter((kind) => kind !== 'undone')
   fc.assert(fc.property(fc.array(fc.oneof(fc.constantFrom(...kinds), outcome), { maxLength: 14 }), (list) => {
     const events: BarEvent[] = [], outcomes: DatedOutcome[] = []
@@ -79,7 +80,7 @@ test('trust never rises without a check, a look, or the stone after drilling alo
       const now = relianceFrom(events, outcomes)
       if (rank(now.trust) > rank(before.trust)) {
         const stoned = one === 'stoned' && before.open.every((reason) => reason === 'drilled')
-        expect(one === 'looked over' || stoned || (typeof one === 'object' && !one.failed), JSON.stringify([list.slice(0, at + 1), before])).toBe(true)
+        expect(one === 'looked over' || stoned || (typeof one === 'object' && !one.failed && one.burrs.length === 0), JSON.stringify([list.slice(0, at + 1), before])).toBe(true)
       }
       expect(now.open.length > 0).toBe(now.trust === 'look first')
       before = now

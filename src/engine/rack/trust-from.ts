@@ -15,10 +15,10 @@ export type Reliance = { readonly trust: Trust; readonly open: readonly OpenReas
 /**
  * How far a bar may be relied on, out of all that happened to it.
  *
- * It begins as new here. A look over, or a check that proves a use, closes all that was open, a failed check opens; trust rises by nothing else,
- * but for the stone after drilling: the burr harms, the dimple does not, and the stone is the look that finds it. Signing out to a vise, machine
- * or person of the shop changes nothing. Events count in the order of time, then of ids; that is all a clock is trusted for: what an `undone`
- * takes back is named, not dated, and an `undone` may be taken back as well.
+ * It begins as new here. A look over, or a check that proves a use, closes all that was open; a failed check opens, and so does a nick or a drilling
+ * seen in a check and not stoned, whatever else it proves. Trust rises by nothing else, but for the stone after drilling: the burr harms, the dimple
+ * does not, and the stone is the look that finds it. Signing out to a vise, machine or person of the shop changes nothing. Events count in the order
+ * of time, then of ids; that is all a clock is trusted for: what an `undone` takes back is named, not dated, and an `undone` may be taken back as well.
  *
  * A drill bar stays one until it is ground again, whatever else happens to it; one being made stays in work until it was looked over; what is gone
  * comes back only by taking the event back. Common practice, no source.
@@ -27,7 +27,7 @@ export type Reliance = { readonly trust: Trust; readonly open: readonly OpenReas
  * @param outcomes  of its checks that no other check replaces
  */
 export function relianceFrom(events: readonly BarEvent[], outcomes: readonly DatedOutcome[] = []): Reliance {
-  const known = [...standingEvents(events), ...outcomes.filter(({ uses: good, failed }) => failed || good.length > 0)].sort(byTime)
+  const known = [...standingEvents(events), ...outcomes.filter(({ uses: good, failed, burrs }) => failed || good.length > 0 || burrs.length > 0)].sort(byTime)
   const { is, open } = known.reduce(after, { is: 'bar', open: ['new here'] })
   return { trust: is !== 'bar' ? is : open.length > 0 ? 'look first' : 'trusted', open: is === 'bar' ? open : [] }
 }
@@ -77,7 +77,7 @@ type State = { readonly is: 'bar' | 'drill bar' | 'in work' | 'gone'; readonly o
 
 function after(state: State, one: BarEvent | DatedOutcome): State {
   if (state.is === 'gone') return state
-  if ('failed' in one) return one.failed ? opened(state, 'failed check') : looked(state)
+  if ('failed' in one) return one.burrs.reduce(opened, one.failed ? opened(state, 'failed check') : one.uses.length > 0 ? looked(state) : state)
   const { kind } = one, reason = opens[kind]
   if (kind === 'looked over') return looked(state)
   if (kind === 'stoned') return { ...state, open: state.open.filter((open) => open !== 'drilled') }

@@ -8,6 +8,7 @@ import { trustWords } from '#words/say-place.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { grouped } from '#web/setup/beside/grouped.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
+import { today } from '#web/today.ts'
 
 /** Two mates that may be used together. */
 export type RackPair = {
@@ -28,7 +29,7 @@ const stateOf = (bars: readonly Bar[]): string => {
 
 /** Bars that are neither gone nor in work, and pairs out of mates that are next to each other in height; lowest first. */
 export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
-  const bars = barsFrom(shop, { viseId: null }).filter(({ trust }) => trust !== 'in work' && trust !== 'gone'), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
+  const bars = barsFrom({ ...shop, today: today() }, { viseId: null }).filter(({ trust }) => trust !== 'in work' && trust !== 'gone'), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
   const labelOf = (id: string) => barLabel(id, { names, bars: known }, units), slotOf = (ids: readonly string[]) => names.slotsOf(ids).join(' · ') || '–'
   const pairCalled = (id: string, heightMm: number): string => {
     const name = names.matesOf(id)?.name || names.nameOf(id), height = wordLength(names.markedMm(id) ?? calledMm(heightMm, units), units)
