@@ -10,7 +10,7 @@ const kills = Number(process.env['TWINREST_KILLS'] ?? 10)
 const hands = 4
 
 let cluster: Cluster, closing: (() => Promise<void>)[]
-beforeEach(async () => { cluster = await startCluster({ lasting: true }); closing = [cluster.clear] })
+beforeEach(async () => { cluster = await startCluster({ lasting: true }); closing = [() => cluster.clear()] })
 afterEach(async () => { for (const close of closing.reverse()) await close() })
 
 const pause = (ms: number) => new Promise((done) => { setTimeout(done, ms) })
@@ -23,7 +23,7 @@ async function send(shop: ShopProcess, name: string): Promise<boolean> {
 
 test(`the server or its database killed ${kills} times in a loop of writes, nothing that was acknowledged is lost`, async () => {
   const shop = await startShop({ demo: false, env: { TWINREST_DATABASE_URL: await cluster.makeDatabase('killed') } })
-  closing.push(shop.clear)
+  closing.push(() => shop.clear())
   const acknowledged = new Set<string>(), unanswered: string[] = []
   for (let round = 0; round < kills; round += 1) {
     let running = true, answered = 0
@@ -55,12 +55,12 @@ test('a primary is killed under load: what it acknowledged is on the standby tha
   await (await openStore(url)).close()
   await cluster.stop()
   const standby = await startCluster({ lasting: true, copyOf: cluster.folder, standbyOf: { port: cluster.port, name: 'second' } })
-  closing.push(standby.clear)
+  closing.push(() => standby.clear())
   await cluster.start(['synchronous_standby_names=second'])
   await expect.poll(async () => (await cluster.asOwner('postgres', 'select sync_state from pg_stat_replication')).rows, { timeout: 20_000 }).toEqual([{ sync_state: 'sync' }])
 
   const first = await openStore(url), kept: string[] = []
-  closing.push(first.close)
+  closing.push(() => first.close())
   let running = true
   const writing = Array.from({ length: hands }, async (_none, which) => {
     for (let at = 0; running; at += 1) {
@@ -74,7 +74,7 @@ test('a primary is killed under load: what it acknowledged is on the standby tha
   await standby.asOwner('postgres', 'select pg_promote()')
 
   const second = await openStore(standby.urlOf('followed'))
-  closing.push(second.close)
+  closing.push(() => second.close())
   const there = new Set((await recordsOf(second, 'bar')).map(({ id }) => id))
   expect(kept.filter((bar) => !there.has(bar))).toEqual([])
   await keepDeed(second, deedOfBar('after').deed)

