@@ -30,7 +30,7 @@ export async function addChecks(store: Store, checks: readonly Check[]): Promise
 /** Every check, or those that have readings of one bar or a look at it; in the order of time, then of ids. */
 export async function checksOf(store: Store, bar?: string): Promise<Check[]> {
   if (bar === undefined) return checksAmong(store, null)
-  const rows = await store.db.selectFrom('reading').select('check').distinct().where('shop', '=', store.shop).where('bar', '=', bar).execute()
+  const rows = await store.db.selectFrom('reading').select('check').where('shop', '=', store.shop).where('bar', '=', bar).execute()
   const looks = await store.db.selectFrom('check').select(['id', 'looks']).where('shop', '=', store.shop).where('looks', '!=', '[]').execute()
   const lookedAt = looks.filter((row) => (JSON.parse(row.looks) as Check['looks']).some((look) => look.bar === bar))
   return checksAmong(store, [...new Set([...rows.map((row) => row.check), ...lookedAt.map((row) => row.id)])])

@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely'
 import { takeTurn } from '#store/postgres/turn.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
+import { writeTogether } from '#store/together.ts'
 
 /** An open shop database. `shop` names whose rows are meant: it stands in every row and every question. */
 export type Store = {
@@ -23,9 +24,10 @@ export type Store = {
 export async function inTransaction<Result>(store: Store, work: (tx: Store) => Promise<Result>): Promise<Result> {
   if (store.db.isTransaction) return await work(store)
   try {
+    if (store.kind === 'sqlite') return await writeTogether(store, work)
     return await store.db.transaction().execute(async (db) => {
       const tx = { ...store, db }
-      if (store.kind === 'postgres') await takeTurn(tx)
+      await takeTurn(tx)
       return await work(tx)
     })
   } catch (error) {
