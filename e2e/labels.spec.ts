@@ -4,7 +4,7 @@ import { expect, expectAccessible, test } from './shop.ts'
 
 type Kept = { readonly bars: readonly { readonly id: string; readonly code: string; readonly slotId: string | null; readonly matesId: string | null }[]; readonly slots: readonly { readonly id: string; readonly code: string; readonly name: string }[] }
 
-/** mm of the strips on the sheet, as docs/label-codes.md has them, and dots a mm of the photograph. */
+/** mm of the strips on the sheet, as docs/labels.md has them, and dots a mm of the photograph. */
 const strip = { widthMm: 62, heightMm: 11.5 }, edgeMm = 10, perMm = 8
 
 test('labels of a pair and a slot print on A4 and Letter, and a reader that is not ours reads each of them', async ({ page, shop }) => {

@@ -25,7 +25,17 @@ test('thickness and length beside it', () => {
   expect(found('t8 30-32 look first')).toBe('d')
   expect(found('t1/4', inch)).toBe('c')
   expect(found('l100')).toBe('e')
-  expect(found('L 100')).toBe('')
+  expect(found('L 100')).toBe('e')
+  expect(found('30 t 8')).toBe('b')
+})
+test('sizes side by side, as the list has them, and heights from one upwards', () => {
+  expect(found('30x8')).toBe('b')
+  expect(found('8 × 150')).toBe('abdfg')
+  expect(found('35 x 8 X 100')).toBe('e')
+  expect(found('1.25x1/4', inch)).toBe('c')
+  expect(found('30x8x')).toBe('')
+  expect(found('34+')).toBe('eg')
+  expect(found('34+ beater')).toBe('g')
 })
 test('a height, a slot, a state, who has it, a code', () => {
   expect(found('35')).toBe('e')

@@ -33,8 +33,8 @@ const nearMm = 0.05
 /**
  * A search over bars, made ready once for as many questions as one likes; lists of ten thousand bars answer between two keys.
  *
- * Understood, as hands type it: the begin of a height (`3`, `35`, `7/8`), a range of heights (`30-32`, `1 1/4-1 3/8`), a thickness (`t8`), a length
- * (`l150`), the begin of a slot or code, the text of a scanned label, part of a name, of mates or of who has it, a state (`look first`, `beater`, `odd`, `marked`).
+ * Understood, as hands type it: the begin of a height (`3`, `35`, `7/8`), a range of heights (`30-32`, `1 1/4-1 3/8`, `30+`), a thickness (`t8`), a length
+ * (`l150`), two or three sizes as on the list (`30x8`, `8 × 150`, `30x8x150`), the begin of a slot or code, the text of a scanned label, part of a name, of mates or of who has it, a state (`look first`, `beater`, `odd`, `marked`).
  * Several words must all fit the same bar.
  */
 export function finderOf(bars: readonly Findable[], units: Units): Finder {
@@ -67,22 +67,35 @@ function entryOf(bar: Findable, units: Units): Entry {
   }
 }
 
-/** Thickness, length and a range of heights are taken out of the phrase; the rest is looked for as words. */
+/** Thickness, length, sizes side by side and a range of heights are taken out of the phrase; the rest is looked for as words. */
 function sizesIn(phrase: string, units: Units): { readonly tests: readonly SizeTest[]; readonly rest: string } {
   const tests: SizeTest[] = [], rest: string[] = []
-  for (const word of phrase.split(' ')) {
-    const [, kind, text] = /^(t|l)=?(\d\S*|\.\d\S*)$/.exec(word) ?? [], mm = text === undefined ? null : lengthFrom(text, units)
-    if (mm === null) rest.push(word)
-    else tests.push((bar) => Math.abs((kind === 't' ? bar.thicknessMm : bar.lengthMm) - mm) <= nearMm)
+  for (const word of phrase.replace(/(?<= |^)([tl]) (?=[\d.])/g, '$1').replace(/(?<=[\d"]) ?[x×*] ?(?=[\d.])/g, '×').split(' ')) {
+    const [, kind, text] = /^(t|l)=?(\d\S*|\.\d\S*)$/.exec(word) ?? [], mm = text === undefined ? null : lengthFrom(text, units), beside = word.includes('×') ? sizesBeside(word, units) : null
+    if (beside !== null) tests.push(beside)
+    else if (mm === null) rest.push(word)
+    else tests.push((bar) => isNear(kind === 't' ? bar.thicknessMm : bar.lengthMm, mm))
   }
   const left = rest.join(' '), range = rangeFrom(left, units)
   if (range === null) return { tests, rest: left }
   return { rest: range.rest, tests: [...tests, ({ heightMm }) => heightMm !== null && heightMm >= range.lowMm - nearMm && heightMm <= range.highMm + nearMm] }
 }
 
-/** `30-32`, `1 1/4 – 1 3/8`, and what follows it. */
+/** `30×8×150`; two are height and thickness, or thickness and length. */
+function sizesBeside(word: string, units: Units): SizeTest | null {
+  const sizes = word.split('×').map((text) => lengthFrom(text, units)), [a, b, c] = sizes
+  if (a === undefined || b === undefined || a === null || b === null || c === null || sizes.length > 3) return null
+  const begins: SizeTest = ({ heightMm, calledMm, thicknessMm }) => (isNear(heightMm, a) || isNear(calledMm, a)) && isNear(thicknessMm, b)
+  return c === undefined ? (bar) => begins(bar) || (isNear(bar.thicknessMm, a) && isNear(bar.lengthMm, b)) : (bar) => begins(bar) && isNear(bar.lengthMm, c)
+}
+
+const isNear = (sizeMm: number | null, askedMm: number): boolean => sizeMm !== null && Math.abs(sizeMm - askedMm) <= nearMm
+
+/** `30-32`, `1 1/4 – 1 3/8`, `30+`, and what follows it. */
 function rangeFrom(text: string, units: Units): { readonly lowMm: number; readonly highMm: number; readonly rest: string } | null {
   const [, from, to, rest = ''] = /^([\d./" ]+?(?:mm|in)?)\s*(?:-|–|\.\.|\bto\b)\s*([\d./"]+(?: \d+\/\d+)?(?:mm|in)?"?)(?: (.*))?$/.exec(text) ?? []
+  const up = from === undefined ? /^([\d./" ]+?(?:mm|in)?"?)\+(?: (.*))?$/.exec(text) : null, lowMm = up === null ? null : lengthFrom(up[1]!, units)
+  if (lowMm !== null) return { lowMm, highMm: Infinity, rest: up?.[2] ?? '' }
   const a = from === undefined ? null : lengthFrom(from, units), b = to === undefined ? null : lengthFrom(to, units)
   return a === null || b === null ? null : { lowMm: Math.min(a, b), highMm: Math.max(a, b), rest }
 }

@@ -14,5 +14,5 @@ export function groupFinder(groups: readonly RackGroup[], units: Units): (typed:
 
 const findable = ({ record: { code, name, thicknessMm, lengthMm }, heightMm, calledMm, standing, trust, condition, mates, slot, elsewhere, overdue, orphan }: RackBar) => ({
   code, name, thicknessMm, lengthMm, heightMm, calledMm, standing, trust, mates: orphan ? null : mates && mates.name, slot: slot && slot.name, elsewhere,
-  more: [...(overdue ? ['overdue'] : []), ...(orphan ? ['orphan'] : []), ...(condition.magnetised ? ['magnetised'] : []), ...(elsewhere === null ? [] : ['out'])],
+  more: [...(overdue ? ['overdue'] : []), ...(orphan ? ['orphan'] : []), ...(condition.magnetised ? ['magnetised'] : []), ...(elsewhere === null ? [] : ['out']), ...condition.open],
 })
