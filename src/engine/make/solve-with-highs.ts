@@ -28,9 +28,9 @@ type HighsData = {
 /** Model statuses of HiGHS and kinds of its solutions. */
 const optimal = 7, infeasible = 8, feasiblePoint = 2
 
-/** The solver port over HiGHS: proven to a gap of 0, or ended. */
+/** The solver port over HiGHS: proven to a gap of 0, or ended. Time that is already over is none: HiGHS takes no less than 0. */
 export const solveWith = (highs: Highs): Solve => (programme, secondsMost) => highs.withModel(dataOf(programme, highs.infinity), (model): Solved => {
-  model.options.set({ output_flag: false, time_limit: secondsMost, mip_rel_gap: 0, mip_abs_gap: 0, random_seed: 1 })
+  model.options.set({ output_flag: false, time_limit: Math.max(0, secondsMost), mip_rel_gap: 0, mip_abs_gap: 0, random_seed: 1 })
   const { modelStatus } = model.run()
   if (modelStatus === infeasible) return { status: 'infeasible', values: null, bound: Infinity }
   const hasValues = Number(model.info.get('primal_solution_status')) === feasiblePoint
