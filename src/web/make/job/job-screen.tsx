@@ -40,6 +40,7 @@ export function JobScreen({ shop, job, step }: Props) {
           </div>
         </div>
         <p>{capital(routeWords[job.route!])} · {sayOrder(job.form, units)}{view instanceof Refusal ? '' : ` · ${sayHours(view.plan.hours.taken, units)} taken, ${sayHours(view.plan.hours.left, units)} left of ${sayHours(view.plan.hours.planned, units)}`}</p>
+        {job.note === '' ? null : <p className="name-text">{job.note}</p>}
         {view instanceof Refusal ? <StatusLine danger>{sayRefusal(view, units)}</StatusLine> : <Steps shop={shop} job={job} view={view} step={step} />}
         <section aria-label="The order itself" className="mk-about">
           <TextField label="name of the job" value={job.name} maxLength={80} onChange={(name) => nameJob(job.id, name)} />

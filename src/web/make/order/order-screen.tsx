@@ -38,6 +38,7 @@ export function OrderScreen({ shop, job }: { readonly shop: ShopSnapshot; readon
           <h1 className="name-text">{job.name || 'New order'}</h1>
           <button type="button" className="press" onClick={() => { dropJob(job, sayJob(job, units)); go('/make') }}>Drop it</button>
         </div>
+        {job.note === '' ? null : <p className="name-text">{job.note}</p>}
         <TextField label="name of the order" value={job.name} maxLength={80} onChange={(name) => nameJob(job.id, name)} />
         <OrderFields id={job.id} form={form} shop={shop} refused={isEmpty ? null : refused} field={field} />
         {refused

@@ -5,8 +5,8 @@ import { coverageSums } from '#engine/rack/coverage/answer-coverage.ts'
 import { coverageOf } from '#engine/rack/coverage/coverage.ts'
 import { workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
-import { mmPerInch } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { heightStepMm } from '#web/make/order-for.ts'
 import { Drawing } from '#web/parts/drawing.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { SelectField } from '#web/parts/select-field.tsx'
@@ -29,7 +29,7 @@ const most = 3
 export function MissingScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), { vise: viseWord } = useTerms(), kept = useUnservedKept()
   const [viseId, setViseId] = useState(''), [ways, setWays] = useState<readonly Way[]>([])
-  const stepMm = units.length === 'mm' ? 0.5 : mmPerInch / 32
+  const stepMm = heightStepMm(units)
   const bars = useMemo(() => barsFrom({ ...shop, today: today() }, { viseId: null }), [shop])
   const { work, coverage } = useMemo(() => {
     const counted = workOfShop({ vises: shop.vises, setups: shop.setups, unserved: kept ?? [], shop: shop.shop }, {

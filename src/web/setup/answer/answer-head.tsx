@@ -1,10 +1,10 @@
-import { wordLength } from '#model/length.ts'
 import type { Choice } from '#model/setup.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayGiveUp, sayWindow } from '#words/say-window.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
 import { barLabel, engravedElse, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
+import { MakeOne } from '#web/setup/answer/make-one.tsx'
 import { SaidAloud } from '#web/setup/answer/said-aloud.tsx'
 import { ComesOutShortly } from '#web/setup/predict/comes-out-shortly.tsx'
 import { type Answered, isRefused, type Refused } from '#web/setup/view/view-from.ts'
@@ -77,12 +77,12 @@ function ServesNot({ refused: { rejection, why } }: { readonly refused: Refused 
 }
 
 function NothingServes({ answered: { answer } }: { readonly answered: Answered }) {
-  const { units } = useDesk(), { window, make } = answer
+  const { units } = useDesk(), { window } = answer
   return (
     <>
       <h1 className="big-line">No pair serves</h1>
       <p className="setup-because">{sayWindow(window, units)}</p>
-      {make === null ? null : <p className="setup-make">Make a pair of {wordLength(make.lowMm, units)} to {wordLength(make.highMm, units)}, or see below what is nearest.</p>}
+      <MakeOne />
       {window.giveUp === null ? null : <ul className="setup-giveup">{sayGiveUp(window.giveUp, units).map((said) => <li key={said}>{said}</li>)}</ul>}
     </>
   )
@@ -94,6 +94,7 @@ function NoBars() {
     <>
       <h1 className="big-line">No bars in the rack</h1>
       {view.answered && <p className="setup-because">{sayWindow(view.answered.answer.window, units)}</p>}
+      <MakeOne />
     </>
   )
 }
