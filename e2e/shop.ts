@@ -1,16 +1,25 @@
 import AxeBuilder from '@axe-core/playwright'
 import { test as base, expect, type Page } from '@playwright/test'
+import { type Cluster, startCluster } from './postgres/cluster.ts'
 import { startShop, type ShopProcess } from './shop-process.ts'
 
 type Opened = { readonly args: readonly string[]; readonly before: (dataFolder: string) => Promise<void> }
 
 /** Stories with a shop of their own: `test.use({ demo: false })` for an empty one; `page.goto('/setup')` goes to it. */
-export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: ShopProcess }>({
+export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: ShopProcess }, { postgres: Cluster | null }>({
+  /** Where TWINREST_STORIES_ON is `postgres`: a server of each worker's own, with a database for each story. */
+  // oxlint-disable-next-line no-empty-pattern -- Playwright reads what a fixture needs from this very pattern.
+  postgres: [async ({}, use) => {
+    const postgres = process.env['TWINREST_STORIES_ON'] === 'postgres' ? await startCluster() : null
+    await use(postgres)
+    await postgres?.clear()
+  }, { scope: 'worker' }],
   demo: [true, { option: true }],
   /** How the shop is opened to others; null: it is not. */
   opened: [null, { option: true }],
-  shop: async ({ demo, opened }, use) => {
-    const shop = await startShop({ demo, ...opened })
+  shop: async ({ demo, opened, postgres }, use, { testId, retry }) => {
+    const env = postgres ? { TWINREST_DATABASE_URL: await postgres.makeDatabase(`story_${testId.replaceAll('-', '_')}_${retry}`) } : {}
+    const shop = await startShop({ demo, env, ...opened })
     await use(shop)
     await shop.clear()
   },

@@ -4,4 +4,5 @@ import { browserStories, deadCode, lint, pureTypes, roomsKept, runAll, types, vi
 runAll([
   types(), pureTypes(), roomsKept(), lint(), deadCode(),
   vitest('unit'), vitest('postgres'), vitest('doors'), vitest('endure', { TWINREST_KILLS: '10' }), browserStories(),
+  browserStories({ TWINREST_STORIES_ON: 'postgres' }, ['shop.spec', 'live.spec'], 'browser on postgres'),
 ])
