@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { readPdf } from './pdf.ts'
 import { expect, expectAccessible, test } from './shop.ts'
 
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
@@ -89,6 +90,44 @@ test('four readings on a ground block tell who is guilty and fill the record of 
   await expect(known).toContainText('+18 µm')
   await expect(known).toContainText('+12 µm over 50')
   for (const colorScheme of ['light', 'dark'] as const) { await page.emulateMedia({ colorScheme }); await expectAccessible(page) }
+})
+
+/** Pages, points and colours of what is printed, and what was kept of it. */
+async function printed(page: Page) {
+  const told = page.waitForRequest((request) => request.url().endsWith('/api/told'))
+  await page.getByRole('button', { name: 'Print sheet' }).click()
+  const pdf = readPdf(await page.pdf({ preferCSSPageSize: true }))
+  return { ...pdf, text: pdf.pages.map(({ text }) => text).join('\n').replace(/\s+/g, ' '), told: (await told).postDataJSON() as object, answered: (await (await told).response())?.status() }
+}
+
+test('the sheet of the table has bars with slots, straps, order and cautions on one black page, and is kept as told', async ({ page }) => {
+  await plate(page)
+  await field(page, 'bar height').fill('3')
+  await field(page, 'thickness of a bar').fill('8')
+  await expect(answer(page)).toContainText('too low for what comes out below')
+  await expect(page.getByRole('button', { name: 'Print sheet' })).toBeDisabled()
+  await page.getByRole('button', { name: /, slot .*: 8 thick/ }).first().click()
+  const slot = /slot (\S+):/.exec(await answer(page).textContent() ?? '')![1]!
+  await page.getByRole('textbox', { name: 'part number' }).fill('Plate 12')
+  const { pages, colours, text, told, answered } = await printed(page)
+  expect(pages.map(({ widthPt, heightPt }) => [Math.round(widthPt), Math.round(heightPt)])).toEqual([[595, 842]])
+  for (const said of ['Plate 12', `slot ${slot}`, 'Scale 1 : ', 'above a bar', '15 from the near edge, 60 from the left end', 'Every strap level', 'Not computed']) expect(text).toContain(said)
+  expect(colours.filter((colour) => !/^(0 0 0|1 1 1)$/.test(colour))).toEqual([])
+  expect(told).toMatchObject([{ what: 'table sheet', setupId: null, checkId: null, jobId: null, data: { foot: { part: { value: 'Plate 12' } } } }])
+  expect(answered).toBe(200)
+  await page.getByRole('button', { name: 'Back to the table' }).click()
+  await expect(field(page, 'across of the part')).toHaveValue('100')
+})
+
+test('the sheet of the chuck has the sides in their order with bar, slot and trust', async ({ page }) => {
+  await page.goto('/setup/chuck')
+  for (const [name, text] of [['height of the part', '20'], ['along of the part', '80'], ['across of the part', '40']] as const) await field(page, name).fill(text)
+  await expect(answer(page).getByRole('listitem')).toContainText([/^1 left end: .*slot/, /^2 right end: .*slot/, /^3 front: /, /^4 back: /])
+  const { pages, text, told, answered } = await printed(page)
+  expect(pages).toHaveLength(1)
+  for (const said of ['1 left end', '2 right end', '3 front', '4 back', 'trusted', 'Demagnetise', 'Not computed: holding force']) expect(text).toContain(said)
+  expect(told).toMatchObject([{ what: 'chuck sheet', setupId: null }])
+  expect(answered).toBe(200)
 })
 
 for (const path of ['table', 'chuck', 'fill', 'block', 'day']) {

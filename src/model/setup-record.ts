@@ -44,11 +44,11 @@ export type Unserved = z.infer<typeof unservedSchema>
 /** What was told to someone: a printed sheet is a fact, kept as the data it was drawn from. */
 export const toldSchema = z.strictObject({
   id: idSchema,
-  /** What it is about: one of the three; or none of them, of a check sheet whose data name the half-done check as `draft`. */
+  /** What it is about: one of the three; or none of them, of a check sheet whose data name the half-done check as `draft`, and of the sheet of a table or chuck, which is about nothing but itself. */
   setupId: idSchema.nullable(),
   checkId: idSchema.nullable().default(null),
   jobId: idSchema.nullable().default(null),
-  what: z.enum(['setup sheet', 'row sheet', 'check sheet', 'certificate', 'route sheet', 'cut list', 'buying list']),
+  what: z.enum(['setup sheet', 'row sheet', 'table sheet', 'chuck sheet', 'check sheet', 'certificate', 'route sheet', 'cut list', 'buying list']),
   data: z.json(),
   person: z.string().max(8),
   device: idSchema,

@@ -44,12 +44,15 @@ async function mindSubject(store: Store, told: Told): Promise<void> {
   if (setupId !== null) await recordOf(store, 'setup', setupId, 'setupId')
   if (jobId !== null) await recordOf(store, 'job', jobId, 'jobId')
   if (checkId === null) {
-    if (setupId === null && jobId === null) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId, checkId, jobId, or data.draft of a check sheet' })
+    if (setupId === null && jobId === null && !aboutItself.has(told.what)) throw new Refusal('field-missing', { field: 'setupId', given: null, needed: 'setupId, checkId, jobId, or data.draft of a check sheet' })
     return
   }
   const check = await store.db.selectFrom('check').select('id').where('shop', '=', store.shop).where('id', '=', checkId).executeTakeFirst()
   if (!check) throw new Refusal('check-not-known', { field: 'checkId', given: checkId })
 }
+
+/** Sheets of what is kept nowhere else: their data say all. */
+const aboutItself: ReadonlySet<Told['what']> = new Set(['table sheet', 'chuck sheet'])
 
 /** The half-done check that a check sheet was told about; null: it is about something else. */
 function draftOf({ setupId, checkId, jobId, what, data }: Told): string | null {

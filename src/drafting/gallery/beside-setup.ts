@@ -1,9 +1,11 @@
 import { blockStep } from '#drafting/setup/block-step.ts'
-import { chuckPicture } from '#drafting/setup/chuck-picture.ts'
+import { type ChuckBar, chuckPicture, type ChuckPictureData, type ChuckSide } from '#drafting/setup/chuck-picture.ts'
+import { chuckSheetPages } from '#drafting/setup/chuck-sheet.ts'
 import { fourStripsDrawing, type FourStripsData } from '#drafting/setup/four-strips.ts'
 import { rowPicture, type RowPictureVise } from '#drafting/setup/row-picture.ts'
 import { type RowSheetData, rowSheetPages } from '#drafting/setup/row-sheet.ts'
 import { tablePicture } from '#drafting/setup/table-picture.ts'
+import { tableSheetPages } from '#drafting/setup/table-sheet.ts'
 import type { Paper } from '#drafting/paper.ts'
 import type { Scene } from '#drafting/scene.ts'
 
@@ -28,11 +30,12 @@ const sheet: RowSheetData = {
 
 const table = {
   ...said, acrossMm: 100, alongMm: 120, heightMm: 20, barHeightMm: 25, table: 'table',
-  bars: [{ xMm: -15, yMm: 0, alongMm: 150, acrossMm: 9.5, fouled: false }, { xMm: -15, yMm: 88, alongMm: 150, acrossMm: 12, fouled: true }],
+  bars: [{ xMm: -15, yMm: 0, alongMm: 150, acrossMm: 9.5, fouled: false, called: ['bar 1, 25 K, slot B2', 'bar 1'] }, { xMm: -15, yMm: 88, alongMm: 150, acrossMm: 12, fouled: true, called: ['bar 2, 25 K, slot B2', 'bar 2'] }],
   holes: [{ xMm: 60, yMm: 15, diameterMm: 10, tipMm: 4.5 }, { xMm: 60, yMm: 85, diameterMm: 10, tipMm: 4.5 }, { xMm: 30, yMm: 50, diameterMm: 8, tipMm: null }],
   straps: [{ xMm: 100, yMm: 4.75, over: true }, { xMm: 20, yMm: 50, over: false }],
 }
-const chuck = { ...said, acrossMm: 40, alongMm: 80, heightMm: 20, barUpMm: 10, barWideMm: 25, order: ['left', 'right', 'front', 'back'], travel: 'along', travels: 'travel along', chuck: 'magnetic chuck' } as const
+const flat = (side: ChuckSide, called: string): ChuckBar => ({ side, longMm: 60, wideMm: 25, upMm: 10, called })
+const chuck: ChuckPictureData = { ...said, acrossMm: 40, alongMm: 80, heightMm: 20, bars: [flat('left', '25 Q'), flat('right', '25 Q'), flat('front', '25 Q'), flat('back', '')], travel: 'along', travels: 'travel along', chuck: 'magnetic chuck' }
 const step = { ...said, betweenMm: 32, heightMm: 52, seatMm: 19, jawMm: 45, offTopMm: 1, up: 'B', down: 'C', fixed: 'A', moving: 'D', rod: true }
 
 /** What stands beside the setup, once each, on a tablet and a phone. */
@@ -45,9 +48,12 @@ export const besideSetup: readonly { readonly name: string; readonly scene: Scen
   { name: 'table', scene: tablePicture(table, { widthMm: 148, heightMm: 148 }) },
   { name: 'table-phone', scene: tablePicture({ ...table, holes: table.holes.map((hole) => ({ ...hole, xMm: null })) }, { widthMm: 99, heightMm: 99 }) },
   { name: 'chuck', scene: chuckPicture(chuck, { widthMm: 148, heightMm: 141 }) },
-  { name: 'chuck-across', scene: chuckPicture({ ...chuck, travel: 'across', travels: 'travel across', order: ['front', 'back', 'left', 'right'] }, { widthMm: 99, heightMm: 94 }) },
+  { name: 'chuck-across', scene: chuckPicture({ ...chuck, travel: 'across', travels: 'travel across', bars: chuck.bars.toReversed().map((bar) => ({ ...bar, longMm: 150 })) }, { widthMm: 99, heightMm: 94 }) },
   { name: 'block-step', scene: blockStep(step, { widthMm: 44, heightMm: 46 }) },
   { name: 'block-step-upright', scene: blockStep({ ...step, betweenMm: 30, heightMm: 82, rod: false, up: 'E', down: 'F' }, { widthMm: 44, heightMm: 46 }) },
 ]
 
+const numbers = [{ label: 'Part, across × along × high', value: '100 × 120 × 20 mm' }, { label: 'Underside above the table', value: '25 mm' }], { vises: _vises, drawnLarger: _drawnLarger, ...plain } = sheet
+export const tableSheet = (paper: Paper): readonly Scene[] => tableSheetPages({ ...plain, picture: table, scale: 'Scale', numbers }, paper)
+export const chuckSheet = (paper: Paper): readonly Scene[] => chuckSheetPages({ ...plain, picture: chuck, scale: 'Scale', numbers }, paper)
 export const rowSheet = (paper: Paper): readonly Scene[] => rowSheetPages(sheet, paper)

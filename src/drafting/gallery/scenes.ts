@@ -1,4 +1,4 @@
-import { besideSetup, rowSheet } from '#drafting/gallery/beside-setup.ts'
+import { besideSetup, chuckSheet, rowSheet, tableSheet } from '#drafting/gallery/beside-setup.ts'
 import { certificate, checkSheet, onPlate, pairMatched, profile, rocking, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
 import { pictures } from '#drafting/gallery/pictures.ts'
 import { barCard, inches, inchShelf, millimetres, setupSheet, shelf, viseCard } from '#drafting/gallery/sheets.ts'
@@ -55,7 +55,7 @@ export function galleryPictures(): readonly GalleryPicture[] {
     { name: 'shelf-inches-phone', medium: 'screen', scene: shelfDrawing(inchShelf, { widthMm: 95, units: inches }) },
     { name: 'bar-card', medium: 'screen', scene: barDrawing(barCard, { widthMm: 100, heightMm: 70, units: millimetres }) },
     { name: 'bar-card-cut', medium: 'print', scene: barDrawing({ ...barCard, heightMm: 8, thicknessMm: 20, lengthMm: 300 }, { widthMm: 120, heightMm: 45, units: millimetres }) },
-    ...besideSetup.map(({ name, scene }): GalleryPicture => ({ name: `beside-${name}`, medium: 'screen', scene })), ...pages('row-sheet', (paper) => rowSheet(paper)),
+    ...besideSetup.map(({ name, scene }): GalleryPicture => ({ name: `beside-${name}`, medium: 'screen', scene })), ...pages('row-sheet', (paper) => rowSheet(paper)), ...pages('table-sheet', (paper) => tableSheet(paper)), ...pages('chuck-sheet', (paper) => chuckSheet(paper)),
     ...inspectPictures(), ...rackPictures(), ...makePictures(),
   ]
 }

@@ -77,7 +77,8 @@ export function scaleName(scale: number): string {
   return scale >= 1 ? `${plain(scale)} : 1` : `1 : ${plain(1 / scale)}`
 }
 
-function scaleBelow(limit: number, series: ScaleSeries): number {
+/** The largest scale of a series that is not above `limit`. */
+export function scaleBelow(limit: number, series: ScaleSeries): number {
   // Reductions are the reciprocals of the same numbers, so that 1 : 2 and 1 : 5 are on the list.
   const power = 10 ** Math.ceil(Math.log10(limit) - 1e-9)
   const candidates = mantissas[series].flatMap((m) => (series === 'standard' && limit < 1 ? [power / m, power / 10 / m, power] : [(m * power) / 10, m * power]))

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { chuckSheet, tableSheet } from '#drafting/gallery/beside-setup.ts'
 import { setupSheet, viseCard } from '#drafting/gallery/sheets.ts'
 import { textBoxOf } from '#drafting/lettering.ts'
 import { paperEdgeMm, papers } from '#drafting/paper.ts'
@@ -83,4 +84,16 @@ describe('the vise card', () => {
     expect(wordsOf(viseCardPages(long, 'A4'))).toContain('…')
     expect(viseCardPages({ ...viseCard, rows: [] }, 'A4')).toHaveLength(1)
   })
+})
+
+describe('the sheets of table and chuck', () => {
+  for (const paper of ['A4', 'Letter'] as const) for (const [name, sheet] of Object.entries({ table: tableSheet, chuck: chuckSheet })) {
+    test(`${name}: one page of ${paper} to a named scale, nothing over anything`, () => {
+      const pages = sheet(paper)
+      expect(pages).toHaveLength(1)
+      expect(pages[0]).toMatchObject(papers[paper])
+      expect(faultsOf(pages[0]!)).toEqual([])
+      expect(wordsOf(pages)).toMatch(/Scale \d/)
+    })
+  }
 })

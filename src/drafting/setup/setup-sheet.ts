@@ -3,6 +3,7 @@ import { boxOf, lineOf, moved, textOf } from '#drafting/items.ts'
 import { shortened, textWidthMm } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import { type Block, blockPieces, heightOf, type Laid, paragraph, spaced, stacked } from '#drafting/paragraph.ts'
+import { beside } from '#drafting/pieces.ts'
 import type { Item, Scene } from '#drafting/scene.ts'
 import type { SetupPicture } from '#drafting/setup/picture.ts'
 import { setupSheetDrawing } from '#drafting/setup/sheet.ts'
@@ -38,7 +39,8 @@ export type SetupSheetData = {
 const sizesMm = [3.6, 3.4, 3.2, 3]
 const headMm = 21
 const padMm = 4
-const sideMm = 66
+/** Widths of the column beside the drawing: the wider one where the text fits no page else. */
+const sidesMm = [66, 80]
 /** The drawing is not made lower than this for the sake of the text. */
 const leastDrawingMm = 100
 
@@ -50,14 +52,14 @@ const leastDrawingMm = 100
 export function setupSheetPages(data: SetupSheetData, paper: Paper): readonly Scene[] {
   const { widthMm, heightMm } = papers[paper], innerMm = widthMm - 2 * paperEdgeMm
   const top = paperEdgeMm + headMm, bottom = heightMm - paperEdgeMm - titleBlockMm
-  const layouts = sizesMm.map((size) => {
+  const layouts = sidesMm.flatMap((sideMm) => sizesMm.map((size) => {
     const below = [...blockPieces(data.cautions, innerMm - 2 * padMm, size), ...blockPieces(data.notComputed, innerMm - 2 * padMm, size)]
-    const beside = sidePieces(data, sideMm - 2 * padMm, size)
+    const side = sidePieces(data, sideMm - 2 * padMm, size)
     const splitY = Math.max(top + leastDrawingMm, bottom - heightOf(below) - padMm)
-    return { below, beside, splitY, fits: splitY + heightOf(below) + padMm <= bottom + 1e-6 && top + heightOf(beside) + padMm <= splitY }
-  })
-  const { below, beside, splitY } = layouts.find(({ fits }) => fits) ?? layouts.at(-1)!
-  const side = stacked(beside, widthMm - paperEdgeMm - sideMm + padMm, top + 1, splitY)
+    return { below, side, sideMm, splitY, fits: splitY + heightOf(below) + padMm <= bottom + 1e-6 && top + heightOf(side) + padMm <= splitY }
+  }))
+  const { below, side: pieces, sideMm, splitY } = layouts.find(({ fits }) => fits) ?? layouts.at(-1)!
+  const side = stacked(pieces, widthMm - paperEdgeMm - sideMm + padMm, top + 1, splitY)
   const under = stacked(below, paperEdgeMm + padMm, splitY, bottom)
   const drawing = setupSheetDrawing(data.picture, {
     widthMm: innerMm - sideMm - 2, heightMm: splitY - top - 2, units: data.units, words: data.words, fields: 'none', scales: 'standard',
@@ -116,7 +118,7 @@ function sidePieces(data: SetupSheetData, widthMm: number, sizeMm: number): read
     ...blockPieces(data.bars, widthMm, sizeMm),
     ...(data.spacer ? blockPieces(data.spacer, widthMm, sizeMm) : []),
     spaced(paragraph(data.workStop.heading, widthMm, sizeMm, { bold: true }), sizeMm * 0.7),
-    ...data.workStop.lines.map((label) => fillIn(label, widthMm, sizeMm)),
+    ...fillInRows(data.workStop.lines, widthMm, sizeMm),
     ...blockPieces(data.test, widthMm, sizeMm),
     strips(widthMm),
   ]
@@ -135,15 +137,28 @@ function figure({ label, value }: Labelled, widthMm: number, sizeMm: number): La
   }
 }
 
+/** The first line for itself, the others two in a row. */
+function fillInRows([first, ...others]: readonly string[], widthMm: number, sizeMm: number): readonly Laid[] {
+  const gapMm = 3, halfMm = (widthMm - gapMm) / 2
+  return [
+    ...(first === undefined ? [] : [fillIn(first, widthMm, sizeMm)]),
+    ...others.flatMap((label, at) => {
+      const next = others[at + 1]
+      if (at % 2 === 1) return []
+      return next === undefined ? [fillIn(label, widthMm, sizeMm)] : [beside(fillIn(label, halfMm, sizeMm), fillIn(next, halfMm, sizeMm), halfMm + gapMm)]
+    }),
+  ]
+}
+
 /** A label and a line to write on. */
 function fillIn(label: string, widthMm: number, sizeMm: number): Laid {
-  const rowMm = 8.5, labelMm = textWidthMm(label, sizeMm) + 2
-  return { heightMm: rowMm, draw: (x, y) => [textOf([x, y + rowMm - sizeMm * 0.6], label, { sizeMm }), lineOf([x + Math.min(labelMm, widthMm - 15), y + rowMm - 0.8], [x + widthMm, y + rowMm - 0.8], 'thin')] }
+  const rowMm = 7.2, labelMm = textWidthMm(label, sizeMm) + 2
+  return { heightMm: rowMm, draw: (x, y) => [textOf([x, y + rowMm - sizeMm * 0.6], label, { sizeMm }), lineOf([x + Math.min(labelMm, widthMm - 10), y + rowMm - 0.8], [x + widthMm, y + rowMm - 0.8], 'thin')] }
 }
 
 /** The part from above with a box to tick at each strip of paper. */
 function strips(widthMm: number): Laid {
-  const partMm = 30, upMm = 16, tickMm = 4.5
+  const partMm = 30, upMm = 13, tickMm = 4.5
   return {
     heightMm: upMm + 6,
     draw: (x, y) => {

@@ -1,7 +1,8 @@
 import type { Rect } from '#model/part.ts'
 import { boxOf, letteringMm, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
-import { shortened } from '#drafting/lettering.ts'
-import type { Item, Point, Scene } from '#drafting/scene.ts'
+import { shortened, textWidthMm } from '#drafting/lettering.ts'
+import type { Item, Point } from '#drafting/scene.ts'
+import { type PictureRoom, type ScaledScene, scaleIn } from '#drafting/setup/scaled-piece.ts'
 
 /** A part on bars on the machine's table, seen from the end and from above; sizes in mm, x along, y across. */
 export type TablePictureData = {
@@ -10,8 +11,8 @@ export type TablePictureData = {
   readonly acrossMm: number
   readonly alongMm: number
   readonly heightMm: number
-  /** As they stand; `fouled`: a drill or cut comes too near. */
-  readonly bars: readonly { readonly xMm: number; readonly yMm: number; readonly alongMm: number; readonly acrossMm: number; readonly fouled: boolean }[]
+  /** As they stand; `fouled`: a drill or cut comes too near. `called`: from the longest text to the shortest, the first that has room is drawn. */
+  readonly bars: readonly { readonly xMm: number; readonly yMm: number; readonly alongMm: number; readonly acrossMm: number; readonly fouled: boolean; readonly called: readonly string[] }[]
   readonly barHeightMm: number
   readonly holes: readonly { readonly xMm: number | null; readonly yMm: number; readonly diameterMm: number; readonly tipMm: number | null }[]
   /** `over`: there is a bar under it. */
@@ -19,18 +20,18 @@ export type TablePictureData = {
   readonly table: string
 }
 
-const edgeMm = 8, tableMm = 7, apartMm = 12
+const edgeMm = 8, labelMm = 5, tableMm = 7, apartMm = 12
 
 /** Section over plan, across level in both, as in the setup; straps are numbered, one beside the bars in danger lines. */
-export function tablePicture(data: TablePictureData, { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): Scene {
-  const { x0Mm, x1Mm, y0Mm, y1Mm } = reachOf(data), up = data.heightMm + data.barHeightMm
-  const scale = Math.min((widthMm - 2 * edgeMm) / (y1Mm - y0Mm), (heightMm - 2 * edgeMm - tableMm - apartMm - 6) / (up + x1Mm - x0Mm))
+export function tablePicture(data: TablePictureData, room: PictureRoom): ScaledScene {
+  const { widthMm, heightMm } = room, { x0Mm, x1Mm, y0Mm, y1Mm } = reachOf(data), up = data.heightMm + data.barHeightMm
+  const scale = scaleIn(room, Math.min((widthMm - 2 * edgeMm) / (y1Mm - y0Mm), (heightMm - 2 * edgeMm - labelMm - tableMm - apartMm - 6) / (up + x1Mm - x0Mm)))
   const left = (widthMm - (y1Mm - y0Mm) * scale) / 2, tableY = edgeMm + 6 + up * scale, planTop = tableY + tableMm + apartMm, planBottom = planTop + (x1Mm - x0Mm) * scale
   const inSection = (yMm: number, zMm: number): Point => [left + (yMm - y0Mm) * scale, tableY - zMm * scale]
   const inPlan = (xMm: number, yMm: number): Point => [left + (yMm - y0Mm) * scale, planBottom - (xMm - x0Mm) * scale]
   return {
-    title: data.title, description: data.description, widthMm, heightMm: planBottom + edgeMm, fields: [],
-    items: [...section(data, inSection, { tableY, widthMm }), ...plan(data, inPlan, scale)],
+    title: data.title, description: data.description, widthMm, heightMm: planBottom + labelMm + edgeMm, fields: [], scale,
+    items: [...section(data, inSection, { tableY, widthMm }), ...plan(data, inPlan, scale), ...called(data, inPlan, planBottom + labelMm, { scale, widthMm })],
   }
 }
 
@@ -84,4 +85,18 @@ function plan(data: TablePictureData, at: (xMm: number, yMm: number) => Point, s
       ]
     }),
   ]
+}
+
+/** What each bar is called: below the end of one that lies along, in the part beside one that lies across. */
+function called({ bars, alongMm, acrossMm }: TablePictureData, at: (xMm: number, yMm: number) => Point, below: number, { scale, widthMm }: { readonly scale: number; readonly widthMm: number }): readonly Item[] {
+  const middles = bars.map((bar) => at(0, bar.yMm + bar.acrossMm / 2)[0])
+  return bars.map((bar, k) => {
+    const isTurned = bar.acrossMm > bar.alongMm, fits = (roomMm: number) => bar.called.find((text) => textWidthMm(text, letteringMm) <= roomMm) ?? shortened(bar.called.at(-1) ?? '', roomMm, letteringMm)
+    if (isTurned) {
+      const inward = bar.xMm + bar.alongMm / 2 < alongMm / 2 ? 1 : -1, [x, y] = at(inward > 0 ? bar.xMm + bar.alongMm : bar.xMm, acrossMm / 4)
+      return textOf([x, y - inward * 3], fits(acrossMm * scale * 0.45), { anchor: 'middle' })
+    }
+    const nearest = Math.min(2 * middles[k]!, 2 * (widthMm - middles[k]!), ...middles.flatMap((x, other) => (other === k ? [] : [Math.abs(x - middles[k]!)])))
+    return textOf([middles[k]!, below], fits(Math.max(0, nearest - 2)), { anchor: 'middle' })
+  })
 }

@@ -5,6 +5,7 @@ import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { calledMm } from '#words/say-bar.ts'
 import { trustWords } from '#words/say-place.ts'
+import { termsFor } from '#words/terms.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { grouped } from '#web/setup/beside/grouped.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
@@ -20,9 +21,13 @@ export type RackPair = {
 }
 
 /** The rack seen from no vise: what may be used, by the names people call it. */
-export type RackHere = { readonly bars: readonly Bar[]; readonly pairs: readonly RackPair[]; readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string }
+export type RackHere = {
+  readonly bars: readonly Bar[]; readonly pairs: readonly RackPair[]; readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string
+  /** `, look first, out` of some bars; empty for trusted ones in their slots. */
+  readonly stateOf: (bars: readonly Bar[]) => string
+}
 
-const stateOf = (bars: readonly Bar[]): string => {
+const trustOf = (bars: readonly Bar[]): string => {
   const worst = trusts.findLast((trust) => trust !== 'trusted' && bars.some((bar) => bar.trust === trust))
   return worst === undefined ? '' : `, ${trustWords[worst]}`
 }
@@ -30,6 +35,10 @@ const stateOf = (bars: readonly Bar[]): string => {
 /** Bars that are neither gone nor in work, and pairs out of mates that are next to each other in height; lowest first. */
 export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
   const bars = barsFrom({ ...shop, today: today() }, { viseId: null }).filter(({ trust }) => trust !== 'in work' && trust !== 'gone'), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
+  const stateOf = (some: readonly Bar[]): string => {
+    const places = new Set(some.map(({ id }) => names.recordOf(id)?.where.at))
+    return `${trustOf(some)}${places.has('out') ? ', out' : places.has('vise') ? `, in a ${termsFor(units.words).vise}` : ''}`
+  }
   const labelOf = (id: string) => barLabel(id, { names, bars: known }, units), slotOf = (ids: readonly string[]) => names.slotsOf(ids).join(' · ') || '–'
   const pairCalled = (id: string, heightMm: number): string => {
     const name = names.matesOf(id)?.name || names.nameOf(id), height = wordLength(names.markedMm(id) ?? calledMm(heightMm, units), units)
@@ -42,9 +51,9 @@ export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
       const two = [sorted[2 * k]!, sorted[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
       return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: pairCalled(ids[0]!, (two[0].heightMm + two[1].heightMm) / 2), slot: slotOf(ids),
         marks: group.length < 4 ? '' : ` ${ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4)).join(' ')}`,
-        state: stateOf(two),
+        state: trustOf(two),
       }
     })
   }).toSorted((a, b) => a.heightMm - b.heightMm)
-  return { bars, pairs, labelOf, slotOf }
+  return { bars, pairs, labelOf, slotOf, stateOf }
 }

@@ -25,8 +25,12 @@ describe('the setup sheet', () => {
     const data = dataOf({})
     expect(data.block).toMatchObject({ part: { value: 'Clamp plate' }, operation: { value: 'face' }, pair: { value: '35 C' }, slot: { value: 'slot C' }, code: { value: 'ABCDEFGH' }, initials: { value: 'KM' } })
     expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat height: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
-    expect(data.bars.lines[0]).toBe('35 C at the fixed jaw, 35 C at the moving jaw.')
-    expect(data.spacer).toBeNull()
+    expect(data.bars.lines[0]).toMatch(/^35 C \([0-9A-Z]{4}\) at the fixed jaw, 35 C \([0-9A-Z]{4}\) at the moving jaw\.$/)
+    expect(data.notComputed.lines).toContain('Side at the fixed jaw: not told.')
+    // By hand: 38 between the jaws less two bars of 6.
+    expect(data.spacer!.lines.join(' ')).toContain('Spring or filler between: 26 mm.')
+    expect(data.workStop.heading).toContain('set before the first part comes out')
+    expect(dataOf({ side: 'sawn' }).stand).toContain('sawn side at the fixed jaw')
   })
 
   it('carries the cautions and what was not computed', () => {

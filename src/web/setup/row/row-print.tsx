@@ -6,8 +6,8 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { capital } from '#words/wording.ts'
 import { useDevice } from '#web/device.ts'
-import { Drawing } from '#web/parts/drawing.tsx'
-import { Paper } from '#web/parts/paper.tsx'
+import { BesidePrint } from '#web/setup/beside/beside-print.tsx'
+import { dayOnSheet } from '#web/setup/beside/sheet-named.tsx'
 import { pictureVises, type RowLine } from '#web/setup/row/row-lines.tsx'
 import { useTerms, useUnits } from '#web/units.ts'
 import { useTold } from '#web/use-told.ts'
@@ -17,7 +17,7 @@ type Props = { readonly shop: ShopSnapshot; readonly setupId: string; readonly l
 /** The sheet of a row on paper. What is printed is kept as it was told. */
 export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation, onBack }: Props) {
   const units = useUnits(), terms = useTerms(), { person } = useDevice(), { paper } = shop.shop
-  const keptAtIso = shop.setups.find(({ id }) => id === setupId)?.usedAtIso, day = keptAtIso === undefined ? '' : new Date(keptAtIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
+  const keptAtIso = shop.setups.find(({ id }) => id === setupId)?.usedAtIso, day = keptAtIso === undefined ? '' : dayOnSheet(keptAtIso)
   const data = useMemo((): RowSheetData => ({
     title: `Row sheet: ${title}`, description: lines.map(({ vise, label, offset }) => `${vise.name}: ${label}, Z ${offset}`).join('; '),
     heading: title, under: `${lines.length} ${terms.vise}s, ${oneZ ? 'one Z for all' : 'a Z each'}`,
@@ -40,14 +40,5 @@ export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation,
     },
   }), [lines, answer, oneZ, title, operation, units, terms, person, shop.shop.name, setupId, day])
   useTold({ setupId }, 'row sheet', data)
-  return (
-    <div className="print-page">
-      <div className="print-head no-print">
-        <button type="button" className="press" onClick={onBack}>Back to the row</button>
-        <h1>Row sheet</h1>
-        <button type="button" className="action main" onClick={() => print()}>Print</button>
-      </div>
-      {rowSheetPages(data, paper).map((scene, at) => <Paper key={at} size={paper}><Drawing scene={scene} medium="print" /></Paper>)}
-    </div>
-  )
+  return <BesidePrint title="Row sheet" back="Back to the row" onBack={onBack} size={paper} pages={rowSheetPages(data, paper)} />
 }

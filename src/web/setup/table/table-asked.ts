@@ -1,6 +1,7 @@
 import { answerTable } from '#engine/setup/table/answer-table.ts'
 import { tipLengthMm } from '#engine/setup/reach.ts'
 import { readTableCase } from '#engine/setup/table/read-table.ts'
+import { tableOf } from '#engine/setup/table/table.ts'
 import { thickestAtEdges } from '#engine/setup/table/thickest.ts'
 import { readLengthMm, type LengthUnit } from '#model/length.ts'
 
@@ -45,10 +46,12 @@ export function tableAnswered(texts: TableTexts, unit: LengthUnit) {
   return { raw, question, tips, answer: answerTable(raw) }
 }
 
-/** The thickest bars for the edges, as soon as part and holes are known: before any bar is chosen. @throws Refusal as `tableCase` */
-export function thickestFor(texts: TableTexts, unit: LengthUnit) {
-  const stand = { ...texts, thickness: '1 mm', length: '', inboard: '' }
-  return thickestAtEdges(readTableCase(tableCase(stand, unit)).question)
+export type TableTold = ReturnType<typeof tableAnswered>
+
+/** The thickest bars for the edges and the lowest that keep tips off the table, as soon as part and holes are known: before any bar is chosen. @throws Refusal as `tableCase` */
+export function barsFor(texts: TableTexts, unit: LengthUnit) {
+  const { question } = readTableCase(tableCase({ ...texts, thickness: '1 mm', length: '', inboard: '' }, unit))
+  return { ...thickestAtEdges(question), lowMm: tableOf(question).lowMm }
 }
 
 const isBlank = ({ diameter, across, along }: HoleTexts): boolean => [diameter, across, along].every((text) => text.trim() === '')
