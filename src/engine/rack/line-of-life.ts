@@ -64,8 +64,8 @@ const inTime = (lines: readonly LifeLine[]): readonly LifeLine[] => lines.toSort
 function checkSays(check: Check, { id, lengthMm }: Pick<BarRecord, 'id' | 'lengthMm'>, { shop }: LifeFacts): readonly [code: string, facts: Facts] {
   const height = heightFrom(id, [check], [], lengthMm)
   if (check.method === 'stated') return ['life-stated', { heightMm: height?.heightMm ?? null }]
-  const { uses, failed } = outcomeOf(check, id, lengthMm, shop.limitsUm)
-  return ['life-checked', { method: check.method, heightMm: height?.heightMm ?? null, uUm: height?.uUm ?? null, failed, uses }]
+  const { uses, failed, burrs } = outcomeOf(check, id, lengthMm, shop.limitsUm)
+  return ['life-checked', { method: check.method, heightMm: height?.heightMm ?? null, uUm: height?.uUm ?? null, failed, uses, burrs }]
 }
 
 /** Null: nothing to tell, or the event beside the change tells it. */

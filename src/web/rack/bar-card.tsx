@@ -12,7 +12,7 @@ import { BarHistory } from '#web/rack/bar-history.tsx'
 import { SignBars } from '#web/rack/out/sign-bars.tsx'
 import { WhereClash } from '#web/rack/out/where-clash.tsx'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
-import { nameOfBar, sayState, trustWords } from '#web/rack/say-bar.ts'
+import { nameOfBars, sayState, trustWords } from '#web/rack/say-bar.ts'
 import { go } from '#web/router.ts'
 import { useUnits } from '#web/units.ts'
 
@@ -32,7 +32,7 @@ export function BarCard({ bar, group, shop }: { readonly bar: RackBar; readonly 
   const units = useUnits()
   const [both, setBoth] = useState(false)
   const { record, calledMm, trust } = bar
-  const meant = both ? group.bars : [bar], called = meant.map((one) => nameOfBar(one, units)).join(', ')
+  const meant = both ? group.bars : [bar], called = nameOfBars(meant, units)
   const choose = (which: string) => {
     setBoth(which === 'all')
     if (which !== 'all') go(`/rack/${which}`, { replace: true })

@@ -99,10 +99,10 @@ function latestChecks(checks: readonly Check[]): ReadonlyMap<string, Check> {
   return latest
 }
 
-/** Null where the check neither proved a use nor failed. */
+/** Null where the check neither proved a use, nor failed, nor saw a burr. */
 function toldBy(check: Check, { id, lengthMm }: BarRecord, { limitsUm }: ShopSnapshot['shop']): RackBar['checked'] {
-  const { uses, failed } = outcomeOf(check, id, lengthMm, limitsUm)
-  return failed || uses.length > 0 ? { check, failed } : null
+  const { uses, failed, burrs } = outcomeOf(check, id, lengthMm, limitsUm)
+  return failed || uses.length > 0 || burrs.length > 0 ? { check, failed } : null
 }
 
 function calledFrom(heightMm: number, marked: number | null): number {

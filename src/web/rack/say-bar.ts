@@ -37,7 +37,7 @@ export const nameOfBars = (bars: readonly RackBar[], units: Units): string => li
 
 /** Why a bar is to be looked at first, each reason in a few words. */
 const openWords: { readonly [reason in OpenReason]: string } = {
-  'new here': 'new here', 'knocked': 'knocked', 'nicked': 'came back nicked', 'drilled': 'drilled, not stoned since', 'reground': 'reground', 'another shop': 'was at another shop',
+  'new here': 'new here', 'knocked': 'knocked', 'nicked': 'nicked', 'drilled': 'drilled, not stoned since', 'reground': 'reground', 'another shop': 'was at another shop',
   'not looked at': 'came back and nobody looked', 'failed check': 'failed its check', 'due': 'due to be looked at again',
 }
 

@@ -1,5 +1,6 @@
 import { eventWords } from '#words/event-words.ts'
 import type { Fact } from '#model/refusal.ts'
+import { wordLength } from '#model/length.ts'
 import { listOf, type Say, type Wording } from '#words/wording.ts'
 
 /** The lines of a bar's life. */
@@ -7,8 +8,8 @@ export const lifeWords: { readonly [code: string]: Say } = {
   'life-added': ({ heightMm }, w) => (heightMm === null ? 'Came into the rack.' : `Came into the rack, marked ${w.length(heightMm)}.`),
   'life-event': ({ kind, note }) => `${capital(eventWords[kind as keyof typeof eventWords] ?? '?')}${typeof note === 'string' && note !== '' ? `: ${note}` : ''}.`,
   'life-stated': ({ heightMm }, w) => `Marked height ${w.length(heightMm)}.`,
-  'life-checked': ({ method, heightMm, uUm, failed, uses }, w) =>
-    `Checked ${methods[method as string] ?? ''}${heightMm === null ? '' : `: ${w.length(heightMm)}${typeof uUm === 'number' ? ` ± ${w.micrometres(2 * uUm)}` : ''}`}; ${outcome(failed, uses, w)}.`,
+  'life-checked': ({ method, heightMm, uUm, failed, uses, burrs }, w) =>
+    `Checked ${methods[method as string] ?? ''}${heightMm === null ? '' : `: ${typeof uUm === 'number' && typeof heightMm === 'number' ? `${wordLength(heightMm, w.units, { decimals: w.units.length === 'mm' ? 3 : 5 })} ± ${w.micrometres(2 * uUm)}` : w.length(heightMm)}`}${seen(burrs)}; ${outcome(failed, uses, w)}.`,
   'life-set-up': ({ title, vise }, w) => `Set up in ${w.text(vise)}${title === '' ? '' : `: ${w.text(title)}`}.`,
   'life-where': ({ at, who }, w) => (at === 'slot' ? 'Put back in its slot.' : `${at === 'vise' ? 'Put in' : 'Out with'} ${w.text(who)}.`),
   'life-slot': ({ slot }, w) => (slot === null ? 'Has no slot any more.' : `Moved to slot ${w.text(slot)}.`),
@@ -20,6 +21,9 @@ export const lifeWords: { readonly [code: string]: Say } = {
 }
 
 const methods: { readonly [method: string]: string } = { 'compare': 'on the plate', 'turn-over': 'on the plate, either face up', 'micrometer': 'by micrometer', 'rock': 'for rocking' }
+
+/** What a check saw of nicks and holes. */
+const seen = (burrs: Fact | undefined): string => (Array.isArray(burrs) && burrs.length > 0 ? `, seen ${listOf(burrs.map(String))} and not stoned` : '')
 
 function outcome(failed: Fact | undefined, uses: Fact | undefined, w: Wording): string {
   if (failed === true) return 'failed'

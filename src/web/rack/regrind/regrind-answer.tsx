@@ -12,7 +12,7 @@ type Props = { readonly answer: RegrindOfShop; readonly bars: readonly RackBar[]
 
 /** The new height, what comes off, and what it serves. */
 export function RegrindAnswer({ answer: { regrind, sum, fits, now, after }, bars }: Props) {
-  const units = useUnits(), exact = { decimals: units.length === 'mm' ? 3 : 5 }, um = (value: number) => `${wordNumber(value, units.decimalMark, null, 1)} µm`
+  const units = useUnits(), exact = { decimals: units.length === 'mm' ? 3 : 5 }, um = (value: number) => `${wordNumber(value, units.decimalMark, null, 1)} µm`, off = (value: number) => um(-value)
   const [rough = 0, fine = 0] = regrind.passes, spark = regrind.passesTotal - rough - fine
   const done = () => {
     happened('reground', bars.map(({ record }) => record.id), nameOfBars(bars, units))
@@ -27,7 +27,7 @@ export function RegrindAnswer({ answer: { regrind, sum, fits, now, after }, bars
         <tbody>
           {regrind.bars.map((one) => {
             const bar = bars.find(({ record }) => record.id === one.id)
-            return <tr key={one.id}><th scope="row" className="name-text">{bar ? nameAmong(bar, bars, units) : '?'}</th><td>−{um(one.removalHighestUm)}</td><td>−{um(one.removalLowestUm)}</td><td>{wordLength(one.newHeightMm ?? regrind.newHeightMm, units, exact)}</td></tr>
+            return <tr key={one.id}><th scope="row" className="name-text">{bar ? nameAmong(bar, bars, units) : '?'}</th><td>{off(one.removalHighestUm)}</td><td>{off(one.removalLowestUm)}</td><td>{wordLength(one.newHeightMm ?? regrind.newHeightMm, units, exact)}</td></tr>
           })}
         </tbody>
       </table>
