@@ -70,6 +70,8 @@ export type PlateCut = {
 
 export type CutList = {
   readonly takings: readonly Taking[]
+  /** How many of each stock are begun: no more are needed. */
+  readonly begun: readonly { readonly stockId: string; readonly count: number }[]
   readonly bars: readonly BarCut[]
   readonly plates: readonly PlateCut[]
   /** Blanks for which there is no stock. */

@@ -59,8 +59,8 @@ export const jobFieldsSchema = z.strictObject({
   /** What was read, by `step/bar/what/place`. */
   typed: z.record(z.string().max(120), typed),
   done: z.partialRecord(z.enum(stepKinds), tickSchema),
-  /** Fields of the step cards, by `cutting.diameter`. */
-  tools: z.record(z.string().max(40), typed),
+  /** Fields of the step cards, by `cutting.diameter`; what was taken from the stock, by `stock.` and its record. */
+  tools: z.record(z.string().max(60), typed),
   state: z.enum(['open', 'done', 'dropped']),
   /** The half-done check the bars were handed to. */
   draftId: idSchema.nullable(),

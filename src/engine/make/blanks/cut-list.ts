@@ -54,7 +54,7 @@ export function cutListOf(question: CutQuestion): { readonly cuts: CutList; read
   }
   const begun = sources.flatMap(({ opened }) => opened.map((one) => one.begun))
   const cuts: CutList = {
-    takings: takingsOf(begun), bars: barCutsOf(begun, kerfMm), plates: begun.filter(({ form }) => form === 'plate').map((one) => plateCutOf(one, kerfMm)),
+    takings: takingsOf(begun), begun: sources.flatMap(({ stock, opened }) => (opened.length > 0 ? [{ stockId: stock.id, count: opened.length }] : [])), bars: barCutsOf(begun, kerfMm), plates: begun.filter(({ form }) => form === 'plate').map((one) => plateCutOf(one, kerfMm)),
     short: [...short].map(([{ heightMm, sawn }, count]) => ({ heightMm, count, widthMm: sawn.heightMm, thicknessMm: sawn.thicknessMm, lengthMm: sawn.lengthMm })),
     cost: short.size > 0 ? null : begun.reduce<number | null>((sum, { stock: { price } }) => (sum === null || price === null ? null : sum + price), 0),
     findings: findingsOf(begun, short.size > 0),

@@ -73,7 +73,7 @@ export function drawbacks({ kind, order, making, expected, cuts, cost }: Conside
     ...(kind !== 'bought' && !isCutOnly(kind) && cost.total !== null && bought !== null && cost.total > bought ? [{ code: 'dearer-than-buying', facts: { cost: cost.total, boughtCost: bought } }] : []),
     ...(isCutOnly(kind) ? [{ code: 'mates-from-one-bar-only', facts: {} }] : []),
     ...(kind === 'as drawn' || kind === 'milled' || kind === 'rubbed' ? [{ code: 'soft-bars-dent', facts: {} }] : []),
-    ...(kind === 'milled' || kind === 'rubbed' ? [{ code: 'drawn-steel-bows', facts: {} }] : []),
+    ...((kind === 'milled' || kind === 'rubbed') && usedOf(making, cuts).some(({ condition }) => condition === 'drawn') ? [{ code: 'drawn-steel-bows', facts: {} }] : []),
     ...(kind === 'rubbed' ? [{ code: 'rubbing-rounds-ends', facts: {} }] : []),
     ...(isHardened(kind) && isThin ? [{ code: 'thin-bars-bow', facts: { thicknessMm: order.thicknessMm, lengthMm: order.lengthMm } }] : []),
     ...(isHardened(kind) && !making.machines.some((one) => one.kind === 'furnace') && making.hardening !== null ? [{ code: 'goes-back-to-temper', facts: {} }] : []),
@@ -93,7 +93,9 @@ function sectionsFinding(sections: number, stockCost: number | null, boughtCost:
 /** The softest of what comes out, in HRC; 0 where it is soft steel, null where it is hardened here or nobody says. */
 function hardnessOf(kind: RouteKind, { steels, lengths, plates }: Making, cuts: CutList | null): number | null {
   if (isHardened(kind) || kind === 'bought') return null
-  const used = [...lengths, ...plates].filter(({ id }) => cuts?.takings.some(({ stockId }) => stockId === id) ?? false)
-  const hrcs = used.map(({ steel, condition }) => (condition.startsWith('prehardened') ? (steels.find(({ name }) => name === steel)?.deliveredHrc ?? 0) : 0))
+  const hrcs = usedOf({ lengths, plates }, cuts).map(({ steel, condition }) => (condition.startsWith('prehardened') ? (steels.find(({ name }) => name === steel)?.deliveredHrc ?? 0) : 0))
   return hrcs.length === 0 ? null : hrcs.reduce((a, b) => Math.min(a, b))
 }
+
+/** The stock that blanks come out of. */
+const usedOf = ({ lengths, plates }: Pick<Making, 'lengths' | 'plates'>, cuts: CutList | null) => [...lengths, ...plates].filter(({ id }) => cuts?.takings.some(({ stockId }) => stockId === id) ?? false)

@@ -42,7 +42,7 @@ export function routeOf(kind: RouteKind, order: Order, making: Making): Route {
   }
 }
 
-const nothingToCut: Blanks = { blanks: [], cuts: { takings: [], bars: [], plates: [], short: [], cost: 0, findings: [] }, steel: null, deliveries: [], findings: [] }
+const nothingToCut: Blanks = { blanks: [], cuts: { takings: [], begun: [], bars: [], plates: [], short: [], cost: 0, findings: [] }, steel: null, deliveries: [], findings: [] }
 
 /** Whether all that is taken is prehardened and ground, and what two bars of one delivery may differ by at most. */
 function deliveredApart(deliveries: readonly Delivery[]): { readonly isPrehardenedGround: boolean; readonly apart: Band | null } {

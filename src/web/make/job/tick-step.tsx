@@ -1,32 +1,43 @@
+import { useState } from 'react'
 import { hoursKey } from '#engine/make/job/actuals-from.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayStep } from '#words/say-make.ts'
 import { deviceNow } from '#web/device.ts'
 import { barsDeed } from '#web/make/job/bars-deed.ts'
+import { stockBegun, stockEdits, stockTaken, toolsWith } from '#web/make/job/stock-deed.ts'
 import type { StepProps } from '#web/make/job/step-card.tsx'
 import { typeTool } from '#web/make/job-edits.ts'
 import { nowIso } from '#web/new-id.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
+import { Toggles } from '#web/parts/toggles.tsx'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { sayDay } from '#web/rack/say-bar.ts'
 import { go } from '#web/router.ts'
+import { shopNow } from '#web/shop-store.ts'
 import { useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
 
 /** Done, by whom, when, and how long it took; taken back at one touch. */
-export function TickStep({ job, view, step }: StepProps) {
+export function TickStep({ shop, job, view, step }: StepProps) {
   const units = useUnits(), { kind } = step, tick = job.done[kind], key = `hours.${kind}`, refused = view.refused[hoursKey(kind)], { steps } = view.plan
   const isLast = steps.every((one) => one.state === 'done' || one.kind === kind), at = steps.findIndex((one) => one.kind === kind)
+  const begun = kind === 'saw' && tick === undefined ? stockBegun(shop, view.route.cuts?.begun ?? []) : [], [isCounted, setCounted] = useState(true)
   const done = () => {
     const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null
+    const taken = isCounted ? begun : []
     const after = { ...before, [kind]: { hours: job.tools[key] ?? '', person, atIso: nowIso() } }
-    writeDeed({ ...cut, edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(isLast ? { state: 'done' } : {}) } }] })
-    offerUndo(`${sayStep(kind)}: done.`, () => { writeDeed({ edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}) } }], ...(cut ? { events: cut.events.filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })) } : {}) }) })
+    writeDeed({ ...cut, edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(taken.length > 0 ? { tools: toolsWith(job, taken) } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take')] })
+    offerUndo(`${sayStep(kind)}: done.`, () => {
+      writeDeed({
+        edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}), ...(taken.length > 0 ? { tools: job.tools } : {}) } }, ...stockEdits(shopNow().shop ?? shop, taken, 'give back')],
+        ...(cut ? { events: cut.events.filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })) } : {}),
+      })
+    })
     if (!isLast) go(`/make/job/${job.id}/${at + 2}`)
   }
   const open = () => {
-    const { [kind]: _tick, ...rest } = job.done
-    writeDeed({ edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open' } }] })
+    const { [kind]: _tick, ...rest } = job.done, back = kind === 'saw' ? stockTaken(job, shop) : []
+    writeDeed({ edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open', ...(back.length > 0 ? { tools: toolsWith(job, []) } : {}) } }, ...stockEdits(shop, back, 'give back')] })
   }
   if (tick !== undefined) {
     return (
@@ -38,6 +49,12 @@ export function TickStep({ job, view, step }: StepProps) {
   }
   return (
     <footer className="mk-tick">
+      {begun.length === 0 ? null : (
+        <Toggles
+          label="Stock" chosen={isCounted ? ['count'] : []} onChange={(chosen) => setCounted(chosen.length > 0)}
+          options={[{ value: 'count', label: `take off the count: ${begun.map(({ name, count }) => `${count} × ${name}`).join(', ')}` }]}
+        />
+      )}
       <NumberField label="hours it took" value={job.tools[key] ?? ''} ifEmpty="not noted" onChange={(text) => typeTool(job.id, key, text)} />
       <button type="button" className="action main" onClick={done}>{isLast ? 'Done: the job is made' : 'Done'}</button>
     </footer>

@@ -39,6 +39,6 @@ function buyingFrom(asked: PrintAsked & { readonly view: JobView }): BuyingData 
       ...(route.cuts && route.cuts.short.length > 0 ? [{ heading: 'Stock that is missing', table: { heads: ['for height', 'blanks', 'at least: width × thickness × length'], rows: route.cuts.short.map(({ heightMm, count, widthMm, thicknessMm, lengthMm }) => [mm(heightMm), String(count), `${mm(widthMm)} × ${mm(thicknessMm)} × ${mm(lengthMm)}`]) }, shares: [1, 1, 3] }] : []),
       ...(outside.length > 0 ? [{ heading: 'Done outside', table: { heads: ['step'], rows: outside }, shares: [1] }] : []),
     ],
-    notes: { heading: 'Cost', lines: [`${sayMoney(route.cost.total, units)}: ${sayCost(route.cost, units)}.`, `${order.bars} bars; mates come out of one piece.`, ...(route.cuts?.findings ?? []).map((one) => sayFinding(one, units, nameOf))] },
+    notes: { heading: 'Cost', lines: [`${route.cost.total === null ? '' : `${sayMoney(route.cost.total, units)}: `}${sayCost(route.cost, units)}.`, `${order.bars} bars; mates come out of one piece.`, ...(route.cuts?.findings ?? []).map((one) => sayFinding(one, units, nameOf))] },
   }
 }
