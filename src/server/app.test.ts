@@ -59,6 +59,19 @@ describe('the shop', () => {
     expect((body as unknown as { bars: unknown[] }).bars.length).toBeGreaterThan(50)
   })
 
+  it('is not sent again to whoever has it as it stands, and anew after any write', async () => {
+    const ask = (path: string, tag: string) => app.request(`http://127.0.0.1:4173${path}`, { headers: { 'if-none-match': tag } })
+    await post('/api/changes', [slot('s-1', 'Drawer 1')])
+    for (const path of ['/api/shop', '/api/history/slot/s-1']) {
+      const first = await ask(path, '"none"'), tag = first.headers.get('etag')!, again = await ask(path, tag)
+      expect([first.status, again.status, await again.text(), await (await ask(path, '"none"')).text()]).toEqual([200, 304, '', await first.text()])
+      expect((await post('/api/changes', [changeOf(`later-${path.length}`, 'slot', 's-1', { name: `Drawer ${path.length}` })])).status).toBe(200)
+      const anew = await ask(path, tag)
+      expect([anew.status, await anew.text()]).toEqual([200, expect.stringContaining(`Drawer ${path.length}`)])
+    }
+    expect(await get('/api/history/slot/s-2')).toEqual(refused(422, 'unknown-record', { given: 's-2' }))
+  })
+
   it('loads the demo into an empty shop once', async () => {
     expect(await post('/api/demo', {})).toEqual({ status: 200, body: { loaded: true } })
     expect(await post('/api/demo', {})).toEqual(refused(422, 'shop-not-empty'))

@@ -7,6 +7,7 @@ import { trustFilesOf } from '#server/access/trust-files.ts'
 import { unlockedOf } from '#server/access/unlocked.ts'
 import { guard } from '#server/guard.ts'
 import type { Doors } from '#server/open-route.ts'
+import { keptAnswers } from '#server/kept-answers.ts'
 import type { Log } from '#server/log.ts'
 import { type Metrics, metricsOf } from '#server/metrics.ts'
 import { addAccessRoutes } from '#server/routes/access.ts'
@@ -36,12 +37,13 @@ export function createApp(store: Store, { webFolder, files = staticFilesOf(webFo
   const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
   const metrics: Metrics = metricsOf()
   app.use('/api/*', metrics.measure(logRequests ? log : null))
-  app.use('/api/*', async (c, next) => { await next(); c.header('cache-control', 'no-store') })
+  app.use('/api/*', (c, next) => { c.header('cache-control', 'no-store'); return next() })
   app.use('/api/*', guard(reach))
   app.use('/api/*', admit(access))
   addAccessRoutes(doors, access)
-  addShopRoutes(doors, store)
-  const live = addLiveRoutes(doors, access, newsOf(store), ending)
+  const news = newsOf(store)
+  addShopRoutes(doors, store, keptAnswers(store, news.revision))
+  const live = addLiveRoutes(doors, access, news, ending)
   addOperationRoutes(doors, store, { metrics, live, backupFolder: backupFolder ?? null })
   addBackupRoutes(doors, store, backupFolder ?? null)
   addWriteRoutes(doors, store)

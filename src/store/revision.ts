@@ -1,6 +1,8 @@
-import { sql } from 'kysely'
+import { CompiledQuery } from 'kysely'
 import { turnsOf } from '#store/postgres/turn.ts'
 import type { Store } from '#store/store.ts'
+
+const versions = CompiledQuery.raw('select data_version as others, total_changes() as own from pragma_data_version') as CompiledQuery<{ others: number; own: number }>
 
 /**
  * Another text after every write, of this program or of another into the same database; now and then without one. Good
@@ -10,6 +12,6 @@ import type { Store } from '#store/store.ts'
  */
 export async function revisionOf(store: Store): Promise<string> {
   if (store.kind === 'postgres') return String(await turnsOf(store))
-  const { rows: [row] } = await sql<{ others: number; own: number }>`select data_version as others, total_changes() as own from pragma_data_version`.execute(store.db)
+  const { rows: [row] } = await store.db.executeQuery(versions)
   return `${row!.others}-${row!.own}`
 }
