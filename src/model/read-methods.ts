@@ -1,3 +1,2 @@
-export const readMethods = ['compare', 'micrometer'] as const
 /** Indicator on the plate against a zero, or absolute local height between the anvils. */
-export type ReadMethod = (typeof readMethods)[number]
+export const readMethods = ['compare', 'micrometer'] as const

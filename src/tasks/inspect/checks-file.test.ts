@@ -56,7 +56,7 @@ test('checks go out and come in as they were, as CSV and as data, whatever was t
     // With the same id another content is refused, so a check that came back otherwise would be.
     for (const given of [{ csv }, { file: JSON.parse(JSON.stringify(file)) as typeof file }]) expect(await importChecks(store, given)).toMatchObject({ checks: file.checks.length, known: file.checks.length })
     expect(file.checks).toEqual(expect.arrayContaining(checks))
-  }), { numRuns: 60 })
+  }), { numRuns: 25 })
 })
 
 test('another shop takes them in by the codes of the labels', async () => {

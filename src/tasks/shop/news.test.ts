@@ -52,7 +52,7 @@ test('whoever follows the news, in whatever strides, has the shop as a fresh loo
         expect(follower.shop).toEqual(JSON.parse(JSON.stringify(await snapshotOf(store))))
       }
     }
-  }), { numRuns: 40 })
+  }), { numRuns: 20 })
 })
 
 test('nothing new is little, and leaves what one has as it is; another run or nonsense gets the whole', async () => {
