@@ -74,6 +74,32 @@ test.describe('in a shop of its own', () => {
     await expect(page.getByRole('link', { name: /44 B2/ }).first()).toContainText('in work')
   })
 
+  test('what is sawn comes off the count of the stock, and comes back when it was not done after all', async ({ page, request }) => {
+    const counts = async () => (await (await request.get('/api/shop')).json() as { stock: { name: string; count: number | null }[] }).stock.map(({ name, count }) => `${name} ${count}`).toSorted()
+    await tell(request, [...machines, plate('Plate', { count: 2 }), plate('Offcut', { lengthMm: 60, offcut: true }), plate('Thick', { thicknessMm: 20 })])
+    await newOrder(page)
+    await field(page, 'heights, a space between').fill('30 40')
+    await field(page, /^thickness/).fill('4')
+    await page.getByRole('radio', { name: 'as said' }).check({ force: true })
+    await field(page, /^length$/).fill('120')
+    await way(page, 'Milled soft in pairs').getByRole('button', { name: /^Take this way/ }).click()
+    await page.getByRole('link', { name: /2 Saw/ }).click()
+    await expect(page.getByRole('checkbox', { name: 'take off the count: 1 × Offcut, 1 × Plate' })).toBeChecked()
+    await field(page, /^hours it took/).fill('two')
+    await expect(page.getByText(/'two'/)).toBeVisible()
+    await field(page, /^hours it took/).fill('2')
+    await page.getByRole('button', { name: 'Done', exact: true }).click()
+    await expect.poll(counts).toEqual(['Offcut 0', 'Plate 1', 'Thick 1'])
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await expect.poll(counts).toEqual(['Offcut 1', 'Plate 2', 'Thick 1'])
+    await page.getByRole('link', { name: /2 Saw/ }).click()
+    await page.getByRole('button', { name: 'Done', exact: true }).click()
+    await expect.poll(counts).toEqual(['Offcut 0', 'Plate 1', 'Thick 1'])
+    await page.getByRole('link', { name: /2 Saw/ }).click()
+    await page.getByRole('button', { name: 'Not done after all' }).click()
+    await expect.poll(counts).toEqual(['Offcut 1', 'Plate 2', 'Thick 1'])
+  })
+
   test('a hardened pair 10 × 30 × 150 with a bow of 0.12: the allowance is said to be enough, 30 passes a side', async ({ page, request }) => {
     await tell(request, [...machines, plate('Plate 10', { thicknessMm: 10, widthMm: 310 })])
     await newOrder(page)
@@ -161,4 +187,13 @@ test('the half-made pair of the demo goes on to the plate, and its sheets are ke
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')))
   await saved(page)
   await expect.poll(async () => (await (await request.get('/api/history/job/demo-job-1')).json() as { what: string; told?: { what: string } }[]).filter(({ what }) => what === 'told').map(({ told }) => told!.what)).toEqual(['route sheet'])
+})
+
+test('sheets of Make, and machines and stock in Shop, can be read in the dark too', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'dark' })
+  for (const [path, seen] of [['/make', 'Make'], ['/make/job/demo-job-1/5', 'Pair of 30 for the grinder'], ['/make/job/demo-job-1/sheet', 'Route sheet'], ['/make/job/demo-job-1/cuts', 'Cut list'], ['/make/job/demo-job-1/buying', 'Buying list'], ['/shop/machine/new', /machine/i], ['/shop/stock/new', /stock/i]] as const) {
+    await page.goto(path)
+    await expect(page.getByRole('heading', { level: 1, name: seen })).toBeVisible()
+    await expectAccessible(page)
+  }
 })

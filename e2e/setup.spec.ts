@@ -338,6 +338,17 @@ test('a question that nothing serves is written down once', async ({ page, shop 
   expect(shop.url).toBeTruthy()
 })
 
+test('where nothing serves, an order in Make is begun with the window, the use and the jaws filled in', async ({ page }) => {
+  await givePart(page, '19', '16')
+  await answer(page).getByRole('button', { name: 'Make a pair of 43 to 43.2' }).click()
+  await expect(page).toHaveURL(/\/make\/order\//)
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('43 (43 to 43.2)')
+  await expect(page.getByText('As good: any from 43 to 43.2.')).toBeVisible()
+  await expect(page.getByRole('textbox', { name: 'heights, a space between' })).toHaveValue('43')
+  await expect(page.getByRole('radio', { name: 'milling', exact: true })).toBeChecked()
+  await expect(page.getByRole('heading', { name: 'Ways to make them' })).toBeVisible()
+})
+
 test('same as last time opens what was done; it can be kept, copied, called otherwise, retired and taken back', async ({ page }) => {
   await page.goto('/setup')
   await page.getByRole('button', { name: /^Narrow rib/ }).click()

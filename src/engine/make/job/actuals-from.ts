@@ -37,7 +37,7 @@ export function actualsFrom({ form: { unit }, bars, typed, done }: Pick<JobField
   const ticks = stepKinds.flatMap((step) => {
     const tick = done[step]
     if (tick === undefined) return []
-    const [hours = null] = tick.hours.trim() === '' ? [] : attempt(hoursKey(step), () => notBelow0(readNumber(tick.hours, 'hours'), tick.hours))
+    const [hours = null] = tick.hours.trim() === '' ? [] : attempt(hoursKey(step), () => readHours(tick.hours))
     return [{ step, hours }]
   })
   return { actuals: { bars, readings: [...readings, ...atThePlate(bars.map(({ id }) => id), checks)], done: ticks }, refused }
@@ -62,3 +62,6 @@ function notBelow0(value: number, text: string): number {
 
 const isStep = (word: string | undefined): word is StepKind => stepKinds.some((step) => step === word)
 const isReading = (word: string | undefined): word is ReadingKind => readingKinds.some((kind) => kind === word)
+
+/** Hours as typed. @throws Refusal of `readNumber`, `wish-negative` */
+export const readHours = (text: string): number => notBelow0(readNumber(text, 'hours'), text)

@@ -1,8 +1,10 @@
 import { useState } from 'react'
-import { hoursKey } from '#engine/make/job/actuals-from.ts'
+import { hoursKey, readHours } from '#engine/make/job/actuals-from.ts'
+import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayStep } from '#words/say-make.ts'
 import { deviceNow } from '#web/device.ts'
+import { attempt } from '#web/make/facts.ts'
 import { barsDeed } from '#web/make/job/bars-deed.ts'
 import { stockBegun, stockEdits, stockTaken, toolsWith } from '#web/make/job/stock-deed.ts'
 import type { StepProps } from '#web/make/job/step-card.tsx'
@@ -22,10 +24,11 @@ export function TickStep({ shop, job, view, step }: StepProps) {
   const units = useUnits(), { kind } = step, tick = job.done[kind], key = `hours.${kind}`, refused = view.refused[hoursKey(kind)], { steps } = view.plan
   const isLast = steps.every((one) => one.state === 'done' || one.kind === kind), at = steps.findIndex((one) => one.kind === kind)
   const begun = kind === 'saw' && tick === undefined ? stockBegun(shop, view.route.cuts?.begun ?? []) : [], [isCounted, setCounted] = useState(true)
+  const hours = job.tools[key] ?? '', amiss = hours.trim() === '' ? null : attempt(() => readHours(hours))
   const done = () => {
     const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null
     const taken = isCounted ? begun : []
-    const after = { ...before, [kind]: { hours: job.tools[key] ?? '', person, atIso: nowIso() } }
+    const after = { ...before, [kind]: { hours, person, atIso: nowIso() } }
     writeDeed({ ...cut, edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(taken.length > 0 ? { tools: toolsWith(job, taken) } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take')] })
     offerUndo(`${sayStep(kind)}: done.`, () => {
       writeDeed({
@@ -55,7 +58,7 @@ export function TickStep({ shop, job, view, step }: StepProps) {
           options={[{ value: 'count', label: `take off the count: ${begun.map(({ name, count }) => `${count} × ${name}`).join(', ')}` }]}
         />
       )}
-      <NumberField label="hours it took" value={job.tools[key] ?? ''} ifEmpty="not noted" onChange={(text) => typeTool(job.id, key, text)} />
+      <NumberField label="hours it took" value={hours} ifEmpty="not noted" onChange={(text) => typeTool(job.id, key, text)} error={amiss instanceof Refusal ? sayRefusal(amiss, units) : null} />
       <button type="button" className="action main" onClick={done}>{isLast ? 'Done: the job is made' : 'Done'}</button>
     </footer>
   )

@@ -37,7 +37,7 @@ export function CuttingCard({ job, view, step }: StepProps) {
         <>
           <dl className="mk-figures">
             <div><dt>1/min</dt><dd>{number(rpm)}</dd></div>
-            <div><dt>feed, {units.length}/min</dt><dd>{wordLength(feedMmPerMin, units, { fractions: false })}</dd></div>
+            <div><dt>feed, {units.length}/min</dt><dd>{wordLength(feedMmPerMin, units, { decimals: units.length === 'mm' ? 0 : 1 })}</dd></div>
             <div><dt>m/min</dt><dd>{number(speedMPerMin, 1)}</dd></div>
             <div><dt>min a side</dt><dd>{number(minutes, 1)}</dd></div>
             <div><dt>motor, kW</dt><dd>{number(motorKw, 2)}</dd></div>
