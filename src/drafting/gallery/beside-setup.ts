@@ -54,6 +54,6 @@ export const besideSetup: readonly { readonly name: string; readonly scene: Scen
 ]
 
 const numbers = [{ label: 'Part, across × along × high', value: '100 × 120 × 20 mm' }, { label: 'Underside above the table', value: '25 mm' }], { vises: _vises, drawnLarger: _drawnLarger, ...plain } = sheet
-export const tableSheet = (paper: Paper): readonly Scene[] => tableSheetPages({ ...plain, picture: table, scale: 'Scale', numbers }, paper)
+export const tableSheet = (paper: Paper): readonly Scene[] => tableSheetPages({ ...plain, picture: table, scale: 'Scale', numbers, beside: [{ heading: 'Straps', lines: ['1: 4.75 from the near edge, 100 from the left end, above a bar.', '2: 50 from the near edge, 20 from the left end, beside the bars.'] }] }, paper)
 export const chuckSheet = (paper: Paper): readonly Scene[] => chuckSheetPages({ ...plain, picture: chuck, scale: 'Scale', numbers }, paper)
 export const rowSheet = (paper: Paper): readonly Scene[] => rowSheetPages(sheet, paper)

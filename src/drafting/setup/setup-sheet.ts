@@ -35,7 +35,7 @@ export type SetupSheetData = {
   readonly notComputed: Block
 }
 
-/** Sizes of lettering, the first at which everything fits one sheet; 3 mm is 8.5 point. */
+/** Sizes of lettering; 3 mm is 8.5 point. */
 const sizesMm = [3.6, 3.4, 3.2, 3]
 const headMm = 21
 const padMm = 4
@@ -58,12 +58,13 @@ export function setupSheetPages(data: SetupSheetData, paper: Paper): readonly Sc
     const splitY = Math.max(top + leastDrawingMm, bottom - heightOf(below) - padMm)
     return { below, side, sideMm, splitY, fits: splitY + heightOf(below) + padMm <= bottom + 1e-6 && top + heightOf(side) + padMm <= splitY }
   }))
-  const { below, side: pieces, sideMm, splitY } = layouts.find(({ fits }) => fits) ?? layouts.at(-1)!
+  const drawn = (fits(layouts).length > 0 ? fits(layouts) : layouts.slice(-1)).map((layout) => ({
+    ...layout,
+    drawing: setupSheetDrawing(data.picture, { widthMm: innerMm - layout.sideMm - 2, heightMm: layout.splitY - top - 2, units: data.units, words: data.words, fields: 'none', scales: 'standard' }),
+  }))
+  const { below, side: pieces, sideMm, splitY, drawing } = drawn.reduce((best, other) => (other.drawing.scale > best.drawing.scale + 1e-9 ? other : best))
   const side = stacked(pieces, widthMm - paperEdgeMm - sideMm + padMm, top + 1, splitY)
   const under = stacked(below, paperEdgeMm + padMm, splitY, bottom)
-  const drawing = setupSheetDrawing(data.picture, {
-    widthMm: innerMm - sideMm - 2, heightMm: splitY - top - 2, units: data.units, words: data.words, fields: 'none', scales: 'standard',
-  })
   const scale = `${data.scale} ${drawing.scaleName}`
   const first = page(data, paper, [
     ...head(data, innerMm),
@@ -75,6 +76,9 @@ export function setupSheetPages(data: SetupSheetData, paper: Paper): readonly Sc
   ])
   return [first, ...further(data, paper, [...side.rest, ...under.rest])]
 }
+
+/** Layouts that hold everything: of these the one with the largest drawing is taken, and of like ones that with the largest lettering. */
+const fits = <Layout extends { readonly fits: boolean }>(layouts: readonly Layout[]): readonly Layout[] => layouts.filter((layout) => layout.fits)
 
 /** Sheets for what found no room on the first. */
 function further(data: SetupSheetData, paper: Paper, pieces: readonly Laid[]): readonly Scene[] {

@@ -1,6 +1,6 @@
 import type { Paper } from '#drafting/paper.ts'
-import { spaced } from '#drafting/paragraph.ts'
-import { type Named, namedPiece } from '#drafting/pieces.ts'
+import { type Block, blockPieces, spaced } from '#drafting/paragraph.ts'
+import { beside, type Named, namedPiece, sheetTextMm, together } from '#drafting/pieces.ts'
 import type { Scene } from '#drafting/scene.ts'
 import { type BesideSheet, besideSheetPages } from '#drafting/setup/beside-sheet.ts'
 import { onOnePage, scaledPiece } from '#drafting/setup/scaled-piece.ts'
@@ -13,13 +13,17 @@ export type TableSheetData = BesideSheet & {
   /** What the scale is called: `Scale`. */
   readonly scale: string
   readonly numbers: readonly Named[]
+  /** Where holes and straps are, beside the drawing. */
+  readonly beside: readonly Block[]
 }
+
+const pictureShare = 0.58, gapMm = 4
 
 /** One sheet that goes to the machine: the part on its bars, drawn to a named scale, and where each bar, hole and strap is. */
 export function tableSheetPages(data: TableSheetData, paper: Paper): readonly Scene[] {
-  const widthMm = sheetRoomMm(paper)
+  const widthMm = sheetRoomMm(paper), pictureMm = widthMm * pictureShare, sideMm = widthMm - pictureMm - gapMm
+  const side = together([namedPiece(data.numbers, sideMm, 1), ...data.beside.flatMap((block) => blockPieces(block, sideMm, sheetTextMm))])
   return onOnePage((heightMm) => besideSheetPages(data, [
-    ...scaledPiece(tablePicture(data.picture, { widthMm, heightMm, scales: 'standard' }), data.scale),
-    spaced(namedPiece(data.numbers, widthMm, 2), 2),
+    beside(together(scaledPiece(tablePicture(data.picture, { widthMm: pictureMm, heightMm, scales: 'standard' }), data.scale)), spaced(side, 4), pictureMm + gapMm),
   ], paper))
 }
