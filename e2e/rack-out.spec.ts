@@ -128,6 +128,25 @@ test('two tablets sign the same pair out within a second: one stands, the other 
   await Promise.all([one.context().close(), other.context().close()])
 })
 
+test('taking a signing back leaves the pair with whoever it was handed on to meanwhile', async ({ browser, page, shop }) => {
+  const first = (await kept(page, shop)).bars.find(({ matesId, where }) => matesId !== null && where.at === 'slot')!
+  const whereNow = async () => (await kept(page, shop)).bars.filter(({ matesId }) => matesId === first.matesId).map(({ where }) => where.who ?? where.at)
+  const [one, other] = await Promise.all([tablet(browser, shop, 'KM'), tablet(browser, shop, 'JO')])
+  await one.goto(`/rack/${first.id}`)
+  await one.getByRole('button', { name: 'KM', exact: true }).click()
+  await saved(one)
+  await other.goto(`/rack/${first.id}`)
+  await other.getByText('Hand them on').click()
+  await other.getByRole('button', { name: 'TB', exact: true }).click()
+  await expect(one.getByRole('heading', { name: 'Out with TB' })).toBeVisible()
+  await one.getByRole('button', { name: 'Undo' }).click()
+  await expect(one.getByRole('button', { name: 'Undo' })).toHaveCount(0)
+  await saved(one)
+  await expect.poll(async () => (await kept(page, shop)).events.filter(({ bar, kind }) => bar === first.id && kind === 'undone').length).toBe(1)
+  expect(await whereNow()).toEqual(['TB', 'TB'])
+  await Promise.all([one.context().close(), other.context().close()])
+})
+
 test('on a phone and on a tablet every button of out and back is large enough, and nothing scrolls sideways', async ({ page, shop }) => {
   const first = (await kept(page, shop)).bars.find(({ matesId, where }) => matesId !== null && where.at === 'slot')!
   for (const [width, height] of [[360, 640], [390, 844], [1024, 768]] as const) {
