@@ -27,13 +27,14 @@ import { staticFilesOf } from '#server/static-files.ts'
 import { answerTrouble } from '#server/troubles.ts'
 import type { Store } from '#store/store.ts'
 import type { AskSlow } from '#tasks/make/slow-calculations.ts'
+import type { BackupKeeper } from '#tasks/shop/backup/backup-keeper.ts'
 import { newsOf } from '#tasks/shop/news.ts'
 
-/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. `backupFolder`: left out, none are kept. `files`: those of `webFolder` where they were read before. */
-export type AppOptions = { readonly webFolder: string; readonly files?: ReturnType<typeof staticFilesOf>; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal; readonly backupFolder?: string; readonly logRequests?: boolean }
+/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. `backups`: null or left out, none are kept. `files`: those of `webFolder` where they were read before. */
+export type AppOptions = { readonly webFolder: string; readonly files?: ReturnType<typeof staticFilesOf>; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal; readonly backups?: BackupKeeper | null; readonly logRequests?: boolean }
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
-export function createApp(store: Store, { webFolder, files = staticFilesOf(webFolder), log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backupFolder, logRequests = false }: AppOptions): Hono {
+export function createApp(store: Store, { webFolder, files = staticFilesOf(webFolder), log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backups = null, logRequests = false }: AppOptions): Hono {
   const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
   const metrics: Metrics = metricsOf()
   app.use('/api/*', metrics.measure(logRequests ? log : null))
@@ -44,8 +45,8 @@ export function createApp(store: Store, { webFolder, files = staticFilesOf(webFo
   const news = newsOf(store)
   addShopRoutes(doors, store, keptAnswers(store, news.revision))
   const live = addLiveRoutes(doors, access, news, ending)
-  addOperationRoutes(doors, store, { metrics, live, backupFolder: backupFolder ?? null })
-  addBackupRoutes(doors, store, backupFolder ?? null)
+  addOperationRoutes(doors, store, { metrics, live, backupFolder: backups?.folder ?? null })
+  addBackupRoutes(doors, store, backups)
   addWriteRoutes(doors, store)
   addRackRoutes(doors, store)
   addRackDeedRoutes(doors, store)

@@ -11,7 +11,7 @@ import { isThere } from '#store/start-shop.ts'
 import { ownerIsSet } from '#tasks/access/owner.ts'
 
 /** What every face is made with. */
-export type Face = Omit<AppOptions, 'reach' | 'backupFolder'> & { readonly reach: Reach }
+export type Face = Omit<AppOptions, 'reach' | 'backups'> & { readonly reach: Reach }
 
 /** Shops whose faces are kept ready; the one asked for longest ago makes way. */
 const mostReady = 200

@@ -20,6 +20,7 @@ import type { Installation } from '#store/postgres/installation.ts'
 import type { Store } from '#store/store.ts'
 import { ownerIsSet } from '#tasks/access/owner.ts'
 import { askWorker } from '#tasks/make/ask-worker.ts'
+import { backupKeeper } from '#tasks/shop/backup/backup-keeper.ts'
 
 const loopback = '127.0.0.1'
 /** How long a request in flight may take to end when the server stops. */
@@ -37,10 +38,10 @@ export type Serving = { readonly url: string; readonly addresses: readonly strin
  */
 export async function serveShop(store: Store, config: Omit<Config, 'demo'>): Promise<Serving> {
   if (config.open !== 'this machine' && !await ownerIsSet(store)) throw new Refusal('passphrase-needed')
-  const keepsBackups = store.kind === 'sqlite', { backupFolder } = config
-  const serving = await serveApp(config, (options) => createApp(store, { ...options, ...(keepsBackups ? { backupFolder } : {}) }))
-  const endBackups = keepBackups(store, backupFolder, keepsBackups ? config.backupHours : 0, logOf())
-  return { ...serving, stop: async () => { endBackups(); await serving.stop() } }
+  const backups = store.kind === 'sqlite' ? backupKeeper(store, config.backupFolder, config.backupHours) : null
+  const serving = await serveApp(config, (options) => createApp(store, { ...options, backups }))
+  const endBackups = backups === null ? null : keepBackups(backups, logOf())
+  return { ...serving, stop: async () => { endBackups?.(); await serving.stop() } }
 }
 
 /** The same for all shops of an installation. */

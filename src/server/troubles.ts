@@ -22,7 +22,7 @@ export function answerTrouble(error: unknown, c: Context, log: Log): Response {
 const unable = 503
 
 /** Where things lie on the machine is not told to those who ask from elsewhere. */
-function withoutPlaces(facts: Facts): Facts {
+export function withoutPlaces(facts: Facts): Facts {
   return Object.fromEntries(Object.entries(facts).map(([name, fact]) => [name, (name === 'folder' || name === 'file') && typeof fact === 'string' ? basename(fact) : fact]))
 }
 

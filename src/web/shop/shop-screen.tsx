@@ -4,6 +4,7 @@ import { Link } from '#web/parts/link.tsx'
 import { AskPerson } from '#web/shell/ask-person.tsx'
 import { Devices } from '#web/shop/access/devices.tsx'
 import { Owner } from '#web/shop/access/owner.tsx'
+import { Backups } from '#web/shop/backups/backups.tsx'
 import { DeviceSettings } from '#web/shop/device-settings.tsx'
 import { InstrumentList } from '#web/shop/instruments/instrument-list.tsx'
 import { LimitSettings } from '#web/shop/limit-settings.tsx'
@@ -54,6 +55,7 @@ function Settings({ shop }: { readonly shop: ShopSnapshot }) {
         <LimitSettings limitsUm={shop.shop.limitsUm} />
         <Devices />
         <Owner />
+        <Backups />
         <section>
           <h2>The shop itself</h2>
           <ShopName name={shop.shop.name} paper={shop.shop.paper} />

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { Refusal } from '#model/refusal.ts'
 import { copyStore } from '#store/copy.ts'
+import { examineFile } from '#store/examine.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import { putInPlace } from '#store/restore.ts'
 import type { Store } from '#store/store.ts'
@@ -27,6 +28,18 @@ export async function makeBackup(store: Store, folder: string, nowMs: number): P
 export function listBackups(folder: string): Backup[] {
   if (!existsSync(folder)) return []
   return readdirSync(folder).filter((name) => ofName.test(name)).sort().reverse().map((name) => ({ name, atIso: atIsoOf(name), bytes: statSync(join(folder, name)).size }))
+}
+
+/** Looks a backup through in full, as it was when it was made. @returns what is amiss, as `examineFile` says it, or null. @throws Refusal `file-not-there` */
+export function checkBackup(folder: string, name: string): Refusal | null {
+  if (!listBackups(folder).some((one) => one.name === name)) throw new Refusal('file-not-there', { given: name })
+  try {
+    examineFile(join(folder, name))
+    return null
+  } catch (error) {
+    if (error instanceof Refusal) return new Refusal(error.code, { ...error.facts, file: name })
+    throw error
+  }
 }
 
 /** @param backups  the newest first */
