@@ -19,7 +19,10 @@ export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
     <>
       <AskPerson />
       <div className="page">
-        <div className="mk-title"><h1>Make</h1><button type="button" className="action main" onClick={() => go(`/make/order/${beginJob(newOrder(shop))}`)}>New order</button></div>
+        <div className="mk-title">
+          <h1>Make</h1>
+          <div className="mk-prints"><Link to="/rack/regrind" className="action">Regrind worn ones</Link><button type="button" className="action main" onClick={() => go(`/make/order/${beginJob(newOrder(shop))}`)}>New order</button></div>
+        </div>
         {open.length + done.length === 0 ? (
           <section className="empty">
             <p>Say which heights are missing; the ways to them stand side by side with what they cost, what may be expected of them and what speaks against them. Then step by step from the stock to the rack.</p>

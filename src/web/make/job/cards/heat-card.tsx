@@ -23,7 +23,7 @@ export function HeatCard({ job, view }: StepProps) {
       title={`Heat treatment${view.route.steel ? ` of ${view.route.steel}` : ''}`} answer={answer}
       fields={<ToolField job={job} field="heat.hrc" label="hardness wanted, HRC" ifEmpty={view.order.hrc === null ? 'as the steel is worked at' : String(view.order.hrc)} refused={answer} />}
     >
-      {({ steps, growth, asQuenchedHrc }) => (
+      {({ steps, asQuenchedHrc }) => (
         <>
           <div className="mk-wide">
             <table>
@@ -33,7 +33,6 @@ export function HeatCard({ job, view }: StepProps) {
             </table>
           </div>
           {asQuenchedHrc ? <p>As quenched {number(asQuenchedHrc.from)} to {number(asQuenchedHrc.to)} HRC.</p> : null}
-          {growth.length > 0 ? <p>Grows in {growth.map(({ size, usualUm, fromUm, toUm }) => `${size} by about ${number(usualUm)} µm (${number(fromUm)} to ${number(toUm)})`).join(', ')}.</p> : null}
         </>
       )}
     </Computed>
