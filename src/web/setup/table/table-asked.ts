@@ -26,7 +26,7 @@ export function tableCase(texts: TableTexts, unit: LengthUnit) {
   const mm = (text: string, field: string) => readLengthMm(text, unit, field), or = (text: string, field: string, elseMm: number) => (text.trim() === '' ? elseMm : mm(text, field))
   const part = { betweenJawsMm: mm(texts.across, 'part.betweenJawsMm'), alongJawsMm: mm(texts.along, 'part.alongJawsMm'), heightMm: mm(texts.height, 'part.heightMm') }
   const cuts = texts.holes.flatMap((hole, k) => (isBlank(hole) ? [] : [{
-    kind: 'hole' as const, xMm: mm(hole.along, `cuts[${k}].xMm`), yMm: mm(hole.across, `cuts[${k}].yMm`), diameterMm: mm(hole.diameter, `cuts[${k}].diameterMm`),
+    kind: 'hole' as const, diameterMm: mm(hole.diameter, `cuts[${k}].diameterMm`), yMm: mm(hole.across, `cuts[${k}].yMm`), xMm: mm(hole.along, `cuts[${k}].xMm`),
     ...(hole.through ? {} : { through: false, depthMm: mm(hole.depth, `cuts[${k}].depthMm`) }),
   }]))
   const { turned } = texts, thicknessMm = mm(texts.thickness, 'bars[0].thicknessMm'), lengthMm = or(texts.length, 'bars[0].lengthMm', turned ? part.betweenJawsMm : part.alongJawsMm), inboardMm = or(texts.inboard, 'bars[0].yMm', 0)

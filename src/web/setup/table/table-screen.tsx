@@ -16,7 +16,7 @@ import { RoomDrawing } from '#web/setup/beside/room-drawing.tsx'
 import { notNamed, SheetFields, type SheetNamed } from '#web/setup/beside/sheet-named.tsx'
 import { typedLength } from '#web/setup/beside/typed-length.ts'
 import { HoleFields, StrapFields } from '#web/setup/table/table-fields.tsx'
-import { barsFor, emptyHole, emptyTable, tableAnswered, type TableTexts } from '#web/setup/table/table-asked.ts'
+import { barsFor, emptyHole, emptyTable, tableAnswered, type TableTexts, type TableTold } from '#web/setup/table/table-asked.ts'
 import { TablePrint } from '#web/setup/table/table-print.tsx'
 import { tablePictureFrom } from '#web/setup/table/table-sheet-data.ts'
 import { useUnits } from '#web/units.ts'
@@ -30,9 +30,10 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const told = 'answer' in table ? table.answer : null, said = told?.answer ?? null, mostMm = 'answer' in wanted ? leastOf(wanted.answer) : null
   const lowMm = 'answer' in wanted ? wanted.answer.lowMm : 0, fits = pairs.filter(({ thicknessMm, heightMm }) => (mostMm === null || thicknessMm <= mostMm + 1e-6) && heightMm >= lowMm - 1e-6)
   const pair = pairs.find(({ id }) => id === pairId) ?? null, typed = typedLength(texts.barHeight, units.length, 'bars[0].heightMm', null), barHeightMm = pair?.heightMm ?? typed.mm
-  const drawnMm = barHeightMm ?? Math.max(lowMm, 10), isTooLow = barHeightMm !== null && barHeightMm < lowMm - 1e-6, isFouled = said?.fouledHoles.some((of) => of.length > 0) ?? false
+  const drawnMm = barHeightMm ?? Math.max(lowMm, 10), isTooLow = barHeightMm !== null && barHeightMm < lowMm - 1e-6, isOverlapping = told !== null && overlap(told.question.bars), isFouled = said?.fouledHoles.some((of) => of.length > 0) ?? false
   const draw = useMemo(() => (room: PictureRoom) => tablePicture(tablePictureFrom(told!, drawnMm, pair), room), [told, drawnMm, pair])
   const isBegun = texts.across !== '' && texts.along !== '' && texts.height !== ''
+  // What is still to be typed is not told as a fault: nothing was given there.
   const refusal = typed.refused ?? ('refusal' in wanted ? wanted.refusal : 'refusal' in table && texts.thickness !== '' ? table.refusal : null)
   if (named.printed !== null && told !== null && barHeightMm !== null) return <TablePrint shop={shop} told={told} barHeightMm={barHeightMm} pair={pair} stateOf={stateOf} named={named} printed={named.printed} onBack={() => setNamed({ ...named, printed: null })} />
   return (
@@ -44,13 +45,14 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
         {said === null ? null : (
           <>
             <p>{said.lowBecause === 'table' ? 'Any height of bar serves: nothing comes out below.' : <>Bars at least <strong>{withUnit(said.lowMm, units)}</strong> high, so that {said.lowBecause === 'drill-tip' ? 'the drill’s tip' : 'the cutter'} stays clear of the table.</>}</p>
+            {isOverlapping ? <p className="beside-warn">The two bars do not lie side by side under the part: take thinner ones, or set them less far in.</p> : null}
             {isFouled ? <p className="beside-warn">{said.fouledHoles.flatMap((of, k) => (of.length > 0 ? [`Bar ${k + 1} stands in the way of hole ${of.map((index) => index + 1).join(', ')}.`] : [])).join(' ')} Take thinner bars, set them inboard or turn them.</p> : <p>Both bars are clear of every hole.</p>}
             {isTooLow ? <p className="beside-warn">Bars of {withUnit(barHeightMm, units)} are too low for what comes out below: take higher ones, or the drill meets the table.</p> : null}
             {said.findings.map(({ code, index }) => <p key={`${code}${index}`} className="beside-warn">{sayFinding({ code, facts: { index } }, units)}</p>)}
             {said.findings.some(({ code }) => code === 'strap-not-over-bar') ? null : <p>Every strap presses above a bar.</p>}
           </>
         )}
-        {refusal !== null && isBegun && refusal.facts.given !== '' ? <p className="beside-warn" role="alert">{sayRefusal(refusal, units)}</p> : null}
+        {refusal !== null && isBegun && refusal.facts.given !== null ? <p className="beside-warn" role="alert">{sayRefusal(refusal, units)}</p> : null}
         {pair === null ? null : <p><strong>{pair.label}</strong>, slot {pair.slot}: {wordLength(pair.heightMm, units)} high{pair.bars.some(({ standing }) => standing === 'marked') ? ', as marked' : ''}{stateOf(pair.bars) || ', trusted'}.</p>}
       </section>
       <fieldset className="boxed"><legend>Part</legend>
@@ -83,12 +85,16 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
           </ul>
         </section>
       )}
-      {isBegun ? <SheetFields named={named} onChange={setNamed} isReady={told !== null && barHeightMm !== null && !isTooLow && !isFouled} /> : null}
+      {isBegun ? <SheetFields named={named} onChange={setNamed} isReady={told !== null && barHeightMm !== null && !isTooLow && !isFouled && !isOverlapping} /> : null}
       {said ? <ShowSum sums={said.sum} /> : null}
       <Cautions situations={said?.situations ?? ['straps']} />
     </BesidePage>
   )
 }
+
+/** Two bars that would lie in one place. */
+const overlap = ([one, other]: TableTold['question']['bars']): boolean => one !== undefined && other !== undefined
+  && one.xMm + one.alongMm > other.xMm + 1e-6 && one.yMm + one.acrossMm > other.yMm + 1e-6
 
 function leastOf({ frontMm, backMm }: { readonly frontMm: number | null; readonly backMm: number | null }): number | null {
   return frontMm === null || backMm === null ? frontMm ?? backMm : Math.min(frontMm, backMm)
