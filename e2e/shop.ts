@@ -34,8 +34,12 @@ export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: Sh
 
 export { expect }
 
-/** No finding of the accessibility rules up to WCAG 2.2 AA on the page as it stands. */
+/**
+ * No finding of the accessibility rules up to WCAG 2.2 AA on the page as it stands. The dark page differs from the light one in
+ * its colours alone, so there only contrast is looked at: the rest takes seconds on a long page.
+ */
 export async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze()
+  const dark = await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches), axe = new AxeBuilder({ page })
+  const { violations } = await (dark ? axe.withRules(['color-contrast']) : axe.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])).analyze()
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
 }
