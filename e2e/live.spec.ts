@@ -36,7 +36,7 @@ test('a server that comes back is heard again by itself', async ({ page, browser
   const other = await (await browser.newContext({ baseURL: shop.url })).newPage()
   await page.goto('/shop')
   await other.goto('/shop')
-  await expect(other.getByRole('button', { name: 'Saved in the shop' })).toBeVisible()
+  for (const one of [page, other]) await expect(one.getByRole('radio', { name: 'Letter' })).toBeVisible()
   await shop.kill()
   await page.getByRole('radio', { name: 'Letter' }).check()
   await expect(page.getByRole('button', { name: 'Saved here' })).toBeVisible()
