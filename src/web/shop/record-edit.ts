@@ -5,15 +5,18 @@ import { newId } from '#web/new-id.ts'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { type Edit, writeDeed } from '#web/write.ts'
 
+/** What a shop has and may take out of use. */
+export type OwnedKind = RecordKind & ('vise' | 'instrument' | 'machine' | 'stock')
 type Named = { readonly id: string; readonly name: string }
 
 /** A new record of the shop, or what differs of one there is, with the offer to put it back. */
-export function keepRecord<Kind extends RecordKind & ('machine' | 'stock')>(kind: Kind, before: (FieldsOf[Kind] & Named) | null, wanted: Partial<FieldsOf[Kind]>): void {
+export function keepRecord<Kind extends OwnedKind>(kind: Kind, before: (FieldsOf[Kind] & Named) | null, wanted: Partial<FieldsOf[Kind]>): void {
   const edit = (record: string, fields: Partial<FieldsOf[Kind]>) => writeDeed({ edits: [{ kind, record, fields } as Edit] })
   if (before === null) { edit(newId(), wanted); return }
   const keys = (Object.keys(wanted) as (keyof FieldsOf[Kind])[]).filter((key) => JSON.stringify(wanted[key]) !== JSON.stringify(before[key]))
   if (keys.length === 0) return
   const of = (from: Partial<FieldsOf[Kind]>) => Object.fromEntries(keys.map((key) => [key, from[key]])) as Partial<FieldsOf[Kind]>
   edit(before.id, of(wanted))
-  offerUndo(`${capital(before.name)}: changed.`, () => { edit(before.id, of(before)) })
+  const said = keys.some((key) => key !== 'retired') ? 'changed' : wanted.retired === true ? 'retired' : 'back in use'
+  offerUndo(`${capital(before.name)}: ${said}.`, () => { edit(before.id, of(before)) })
 }

@@ -1,17 +1,17 @@
 import { useState, type FormEvent } from 'react'
-import type { ViseFields, ViseRecord } from '#model/vise-record.ts'
+import type { ViseRecord } from '#model/vise-record.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { newId } from '#web/new-id.ts'
 import { toFirstWrong } from '#web/parts/first-wrong.ts'
 import { LengthField } from '#web/parts/length-field.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
-import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { go } from '#web/router.ts'
 import { JawSetFields } from '#web/shop/jaw-set-fields.tsx'
+import { RecordActions } from '#web/shop/record-actions.tsx'
+import { keepRecord } from '#web/shop/record-edit.ts'
 import { type JawTexts, newJawTexts, readVise, viseTexts, type ViseTexts, type ViseWrong } from '#web/shop/vise-texts.ts'
 import { useTerms, useUnits } from '#web/units.ts'
-import { writeDeed } from '#web/write.ts'
 
 /** A vise, new or to be changed: how far it opens, and its jaws with the heights that everything is reckoned from. */
 export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
@@ -24,8 +24,7 @@ export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
     event.preventDefault()
     const read = readVise(texts, vise, units)
     if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
-    if (vise === null) writeDeed({ edits: [{ kind: 'vise', record: newId(), fields: { ...read.values, retired: false, measured: null } }] })
-    else change(vise, read.values)
+    keepRecord('vise', vise, vise ? read.values : { ...read.values, retired: false, measured: null })
     go('/shop')
   }
   const addJaws = () => put({ jawSets: [...texts.jawSets, newJawTexts(newId(), `jaws ${texts.jawSets.length + 1}`)] })
@@ -50,14 +49,10 @@ export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
       ))}
       <div><button type="button" className="action" onClick={addJaws} disabled={texts.jawSets.length >= 20}>Add other jaws</button></div>
       <TextField label="note" value={texts.note} onChange={(note) => put({ note })} maxLength={2000} />
-      {Object.keys(wrong).length > 0 ? <p className="status--danger" role="alert">Nothing was saved yet: see what is marked above.</p> : null}
-      <div className="actions">
-        <button className="action main">Save the {word}</button>
+      <RecordActions kind="vise" record={vise} save={`Save the ${word}`} someWrong={Object.keys(wrong).length > 0}>
         {vise ? <Link to={`/shop/vise/${vise.id}/card`} className="action">Its card</Link> : null}
         {vise ? <Link to={`/shop/vise/${vise.id}/measure`} className="action">Measure it</Link> : null}
-        {vise ? <button type="button" className="action" onClick={() => { change(vise, { retired: !vise.retired }); go('/shop') }}>{vise.retired ? 'Take back into use' : 'Retire'}</button> : null}
-        <Link to="/shop" className="action">Leave it</Link>
-      </div>
+      </RecordActions>
     </form>
   )
 }
@@ -65,14 +60,4 @@ export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
 function emptyVise(): ViseTexts {
   const jaws = newJawTexts(newId(), 'jaws 1')
   return { name: '', jawWidth: '', opening: '', note: '', jawSets: [jaws], fitted: jaws.id }
-}
-
-/** Writes what differs, and offers to put it back. */
-function change(vise: ViseRecord, wanted: Partial<ViseFields>): void {
-  const keys = (Object.keys(wanted) as (keyof ViseFields)[]).filter((key) => JSON.stringify(wanted[key]) !== JSON.stringify(vise[key]))
-  if (keys.length === 0) return
-  const of = (from: Partial<ViseFields>): Partial<ViseFields> => Object.fromEntries(keys.map((key) => [key, from[key]]))
-  writeDeed({ edits: [{ kind: 'vise', record: vise.id, fields: of(wanted) }] })
-  const said = wanted.retired === true ? 'retired' : wanted.retired === false && keys.length === 1 ? 'back in use' : 'changed'
-  offerUndo(`${vise.name}: ${said}.`, () => { writeDeed({ edits: [{ kind: 'vise', record: vise.id, fields: of(vise) }] }) })
 }

@@ -1,20 +1,18 @@
 import { useState, type FormEvent } from 'react'
-import type { InstrumentFields, InstrumentIs, InstrumentRecord } from '#model/instrument-record.ts'
+import type { InstrumentIs, InstrumentRecord } from '#model/instrument-record.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
-import { capital } from '#words/wording.ts'
-import { newId } from '#web/new-id.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { DateField } from '#web/parts/date-field.tsx'
 import { toFirstWrong } from '#web/parts/first-wrong.ts'
 import { Link } from '#web/parts/link.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
-import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { go } from '#web/router.ts'
 import { FigureFields } from '#web/shop/instruments/figure-fields.tsx'
 import { instrumentTexts, type InstrumentTexts, type InstrumentWrong, newInstrumentTexts, readInstrument } from '#web/shop/instruments/instrument-texts.ts'
 import { sayKind } from '#web/shop/instruments/say-instrument.ts'
+import { RecordActions } from '#web/shop/record-actions.tsx'
+import { keepRecord } from '#web/shop/record-edit.ts'
 import { useUnits } from '#web/units.ts'
-import { writeDeed } from '#web/write.ts'
 
 const kinds: readonly InstrumentIs['is'][] = ['plate', 'indicator', 'gauge blocks', 'micrometer']
 
@@ -28,8 +26,7 @@ export function InstrumentForm({ instrument }: { readonly instrument: Instrument
     event.preventDefault()
     const read = readInstrument(texts, instrument, units)
     if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
-    if (instrument === null) writeDeed({ edits: [{ kind: 'instrument', record: newId(), fields: { ...read.values, retired: false } }] })
-    else change(instrument, read.values)
+    keepRecord('instrument', instrument, instrument ? read.values : { ...read.values, retired: false })
     go('/shop')
   }
   return (
@@ -46,22 +43,7 @@ export function InstrumentForm({ instrument }: { readonly instrument: Instrument
       <FigureFields texts={texts} put={put} wrong={wrong} />
       <TextField label="note" value={texts.note} onChange={(note) => put({ note })} maxLength={2000} />
       <p className="small">A check made with it keeps these figures as they are that day. One that is overdue is named on every check made with it.</p>
-      {Object.keys(wrong).length > 0 ? <p className="status--danger" role="alert">Nothing was saved yet: see what is marked above.</p> : null}
-      <div className="actions">
-        <button className="action main">Save {instrument ? 'it' : `the ${sayKind(texts.is, units)}`}</button>
-        {instrument ? <button type="button" className="action" onClick={() => { change(instrument, { retired: !instrument.retired }); go('/shop') }}>{instrument.retired ? 'Take back into use' : 'Retire'}</button> : null}
-        <Link to="/shop" className="action">Leave it</Link>
-      </div>
+      <RecordActions kind="instrument" record={instrument} save={`Save ${instrument ? 'it' : `the ${sayKind(texts.is, units)}`}`} someWrong={Object.keys(wrong).length > 0} />
     </form>
   )
-}
-
-/** Writes what differs, and offers to put it back. */
-function change(instrument: InstrumentRecord, wanted: Partial<InstrumentFields>): void {
-  const keys = (Object.keys(wanted) as (keyof InstrumentFields)[]).filter((key) => JSON.stringify(wanted[key]) !== JSON.stringify(instrument[key]))
-  if (keys.length === 0) return
-  const of = (from: Partial<InstrumentFields>): Partial<InstrumentFields> => Object.fromEntries(keys.map((key) => [key, from[key]]))
-  writeDeed({ edits: [{ kind: 'instrument', record: instrument.id, fields: of(wanted) }] })
-  const said = wanted.retired === true ? 'retired' : wanted.retired === false ? 'back in use' : 'changed'
-  offerUndo(`${capital(instrument.name)}: ${said}.`, () => { writeDeed({ edits: [{ kind: 'instrument', record: instrument.id, fields: of(instrument) }] }) })
 }

@@ -12,6 +12,7 @@ import { SelectField } from '#web/parts/select-field.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
 import { go } from '#web/router.ts'
 import { machineTexts, type MachineTexts, type MachineWrong, newMachineTexts, readMachine } from '#web/shop/machines/machine-texts.ts'
+import { RecordActions } from '#web/shop/record-actions.tsx'
 import { keepRecord } from '#web/shop/record-edit.ts'
 import { useUnits } from '#web/units.ts'
 
@@ -55,12 +56,7 @@ export function MachineForm({ machine }: { readonly machine: MachineRecord | nul
         ) : null}
       </div>
       <TextField label="note" value={texts.note} onChange={(note) => put({ note })} maxLength={2000} />
-      {Object.keys(wrong).length > 0 ? <p className="status--danger" role="alert">Nothing was saved yet: see what is marked above.</p> : null}
-      <div className="actions">
-        <button className="action main">Save the machine</button>
-        {machine ? <button type="button" className="action" onClick={() => { keepRecord('machine', machine, { retired: !machine.retired }); go('/shop') }}>{machine.retired ? 'Take back into use' : 'Retire'}</button> : null}
-        <Link to="/shop" className="action">Leave it</Link>
-      </div>
+      <RecordActions kind="machine" record={machine} save="Save the machine" someWrong={Object.keys(wrong).length > 0} />
     </form>
   )
 }

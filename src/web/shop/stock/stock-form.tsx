@@ -12,6 +12,7 @@ import { NumberField } from '#web/parts/number-field.tsx'
 import { SelectField } from '#web/parts/select-field.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
 import { go } from '#web/router.ts'
+import { RecordActions } from '#web/shop/record-actions.tsx'
 import { keepRecord } from '#web/shop/record-edit.ts'
 import { newStockTexts, readStock, stockTexts, type StockTexts, type StockWrong } from '#web/shop/stock/stock-texts.ts'
 import { useUnits } from '#web/units.ts'
@@ -49,12 +50,7 @@ export function StockForm({ stock }: { readonly stock: StockRecord | null }) {
         <NumberField label="price of one" value={texts.price} ifEmpty="not priced" onChange={(price) => put({ price })} error={say('price')} />
       </div>
       <TextField label="note" value={texts.note} onChange={(note) => put({ note })} maxLength={2000} />
-      {Object.keys(wrong).length > 0 ? <p className="status--danger" role="alert">Nothing was saved yet: see what is marked above.</p> : null}
-      <div className="actions">
-        <button className="action main">Save the stock</button>
-        {stock ? <button type="button" className="action" onClick={() => { keepRecord('stock', stock, { retired: !stock.retired }); go('/shop') }}>{stock.retired ? 'Take back into use' : 'Retire'}</button> : null}
-        <Link to="/shop" className="action">Leave it</Link>
-      </div>
+      <RecordActions kind="stock" record={stock} save="Save the stock" someWrong={Object.keys(wrong).length > 0} />
     </form>
   )
 }
