@@ -2,6 +2,11 @@
 export const trusts = ['trusted', 'look first', 'drill bar', 'in work', 'gone'] as const
 export type Trust = (typeof trusts)[number]
 
+/** Whether there is a finished bar at all: not being made, and not gone. */
+export const isFinished = (trust: Trust): boolean => trust !== 'in work' && trust !== 'gone'
+/** Whether it may carry a part on finished faces: whatever is finished and not for drilling into. */
+export const mayCarry = (trust: Trust): boolean => isFinished(trust) && trust !== 'drill bar'
+
 /** Of a size: measured here by a check, or marked (engraved, or printed on the box). */
 export const standings = ['measured', 'marked'] as const
 export type Standing = (typeof standings)[number]

@@ -1,6 +1,6 @@
 import type { Order, OrderWanted } from '#model/order.ts'
 import { orderOf } from '#engine/make/order/order.ts'
-import type { Bar } from '#model/bar.ts'
+import { type Bar, isFinished } from '#model/bar.ts'
 import type { Vise } from '#model/vise.ts'
 import { Refusal } from '#model/refusal.ts'
 
@@ -42,7 +42,7 @@ export function ladderForVise(vise: Vise, bars: readonly Bar[], wanted: LadderWa
 function matesAt(bars: readonly Bar[], heightMm: number): number {
   const groups = new Map<string, number>()
   for (const { mates, heightMm: mm, trust } of bars) {
-    if (mates !== undefined && trust !== 'gone' && trust !== 'in work' && Math.abs(mm - heightMm) <= alikeMm) groups.set(mates, (groups.get(mates) ?? 0) + 1)
+    if (mates !== undefined && isFinished(trust) && Math.abs(mm - heightMm) <= alikeMm) groups.set(mates, (groups.get(mates) ?? 0) + 1)
   }
   return Math.max(0, ...groups.values())
 }

@@ -1,5 +1,5 @@
 import { byTime, standingEvents } from '#engine/rack/trust-from.ts'
-import type { Bar } from '#model/bar.ts'
+import { type Bar, isFinished } from '#model/bar.ts'
 import type { BarEvent } from '#model/bar-event.ts'
 import type { Check } from '#model/check.ts'
 
@@ -16,7 +16,7 @@ type FactsOf = (bar: string) => { readonly checks: readonly Check[]; readonly ev
 export function matesNow(bars: readonly Bar[], factsOf: FactsOf): ReadonlyMap<string, string> {
   const groups = new Map<string, Map<string, string[]>>()
   for (const { id, mates, trust } of bars) {
-    if (mates === undefined || trust === 'gone' || trust === 'in work') continue
+    if (mates === undefined || !isFinished(trust)) continue
     const group = groups.get(mates) ?? new Map<string, string[]>(), since = groundSince(id, factsOf(id))
     group.set(since, [...(group.get(since) ?? []), id])
     groups.set(mates, group)
@@ -28,6 +28,9 @@ export function matesNow(bars: readonly Bar[], factsOf: FactsOf): ReadonlyMap<st
   }
   return now
 }
+
+/** Whether mates are written down for a finished bar, and none is left. */
+export const isOrphan = (bar: Pick<Bar, 'mates' | 'trust'>, matesId: string | null): boolean => matesId !== null && bar.mates === undefined && isFinished(bar.trust)
 
 /** When it was reground since it was last measured; empty for most bars. */
 function groundSince(bar: string, { checks, events }: ReturnType<FactsOf>): string {

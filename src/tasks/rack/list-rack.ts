@@ -1,4 +1,5 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
+import { isOrphan } from '#engine/rack/mates-now.ts'
 import type { Bar } from '#model/bar.ts'
 import type { BarRecord } from '#model/bar-record.ts'
 import { recordsOf } from '#store/records.ts'
@@ -33,7 +34,7 @@ export async function listRack(store: Store, filter: RackFilter = {}): Promise<R
       const { code, name, note, where, matesId, slotId } = recordAt.get(bar.id)!
       const { id, heightMm, standing, thicknessMm, thicknessStanding, lengthMm, trust } = bar
       return {
-        orphan: matesId !== null && bar.mates === undefined && trust !== 'gone',
+        orphan: isOrphan(bar, matesId),
         id, code, name, heightMm, standing, thicknessMm, thicknessStanding, lengthMm, trust, note, where,
         matesId, mates: matesAt.get(matesId ?? '') ?? null, slot: slotAt.get(slotId ?? '') ?? null,
       }

@@ -1,10 +1,11 @@
 import { barsFrom, conditionsOf } from '#engine/rack/bar-from.ts'
 import { outcomeOf } from '#engine/rack/check-outcome.ts'
 import type { Condition } from '#engine/rack/condition.ts'
+import { isOrphan } from '#engine/rack/mates-now.ts'
 import { standingEvents } from '#engine/rack/trust-from.ts'
 import { isOverdue } from '#engine/rack/who-has-what.ts'
 import type { BarEvent, BarEventKind } from '#model/bar-event.ts'
-import type { Bar, Standing, Trust } from '#model/bar.ts'
+import { isFinished, type Standing, type Trust } from '#model/bar.ts'
 import type { Check } from '#model/check.ts'
 import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -62,7 +63,7 @@ export function rackGroups(shop: ShopSnapshot): readonly RackGroup[] {
 
 function groupKey({ record: { id, matesId }, trust, orphan }: RackBar): string {
   if (matesId === null || orphan) return id
-  return trust === 'gone' || trust === 'in work' ? `${matesId} ${trust}` : matesId
+  return isFinished(trust) ? matesId : `${matesId} ${trust}`
 }
 
 export function worstTrust(group: RackGroup): Trust {
@@ -82,12 +83,10 @@ function rackBars(shop: ShopSnapshot): RackBar[] {
       mates: (record.matesId !== null && mates.get(record.matesId)) || null,
       slot: (record.slotId !== null && slots.get(record.slotId)) || null,
       elsewhere: where.at === 'slot' ? null : holderName(where, shop), overdue: isOverdue(where, day),
-      orphan: isOrphan(record, bar, condition.trust), latest, checked: check === undefined || (latest !== null && latest.atIso > check.atIso) ? null : toldBy(check, record, shop.shop),
+      orphan: bar !== undefined && isOrphan(bar, record.matesId), latest, checked: check === undefined || (latest !== null && latest.atIso > check.atIso) ? null : toldBy(check, record, shop.shop),
     }
   }).sort((a, b) => (a.calledMm ?? 0) - (b.calledMm ?? 0) || a.record.thicknessMm - b.record.thicknessMm || order(a.record.name, b.record.name))
 }
-
-const isOrphan = ({ matesId }: BarRecord, bar: Bar | undefined, trust: Trust): boolean => matesId !== null && bar !== undefined && bar.mates === undefined && trust !== 'gone' && trust !== 'in work'
 
 /** Of each bar the latest check that read or tried it and that no other replaces. */
 function latestChecks(checks: readonly Check[]): ReadonlyMap<string, Check> {

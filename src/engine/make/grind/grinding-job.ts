@@ -1,31 +1,19 @@
 import type { GrindingRow } from '#model/cutting-data.ts'
 import type { Finding } from '#model/finding.ts'
+import type { GrindCase } from '#model/make-plan.ts'
 import type { Situation } from '#model/situation.ts'
 import type { Removal } from '#engine/make/grind/removal.ts'
 import type { Wheel } from '#engine/make/grind/sweep.ts'
-
-export const grindSides = ['edges', 'faces'] as const
-/** `edges`: top and bottom, which make the height. `faces`: the flats, which make the thickness. */
-export type GrindSides = (typeof grindSides)[number]
 
 /** What one pass takes, and what the stage takes in all; the first stage takes what remains. */
 export type GrindStage = { readonly infeedUm: number; readonly takesUm: number }
 
 /** Bars to be ground together; sizes as they come to the grinder. */
-export type GrindQuestion = {
-  readonly sides: GrindSides
-  readonly bars: number
-  readonly heightMm: number
-  readonly thicknessMm: number
-  readonly lengthMm: number
-  readonly bowMm: number
-  readonly cleanUpMm: number
-  readonly skinMm: number
+export type GrindQuestion = Omit<GrindCase, 'allowanceMm' | 'stages'> & {
   readonly growthPercent: number
   /** What there is on each side; null: not to be judged. */
   readonly allowanceMm: number | null
   readonly stages: readonly GrindStage[]
-  readonly sparkOut: number
   /** What a stiff machine takes of this work at the most; null: nothing known. */
   readonly row: GrindingRow | null
   readonly hardened: boolean

@@ -1,7 +1,8 @@
 import type { GrindingRow } from '#model/cutting-data.ts'
 import { Refusal } from '#model/refusal.ts'
 import { longestUm } from '#engine/inspect/reading-limits.ts'
-import { type GrindQuestion, type GrindStage, grindSides } from '#engine/make/grind/grinding-job.ts'
+import type { GrindQuestion, GrindStage } from '#engine/make/grind/grinding-job.ts'
+import { worked } from '#model/make-plan.ts'
 import { removalOf } from '#engine/make/grind/removal.ts'
 import type { Wheel } from '#engine/make/grind/sweep.ts'
 import type { RawObject } from '#engine/read/raw-object.ts'
@@ -22,7 +23,7 @@ const works = ['plain carbon', 'alloy', 'tool steel'] as const
 export function readGrind(raw: RawObject, rows: readonly GrindingRow[]): GrindQuestion {
   const work = raw.wordOr('work', works, 'tool steel'), hardened = raw.yesNoOr('hardened', true), row = rows.find((one) => one.work === work && one.hardened === hardened) ?? null
   return {
-    sides: raw.wordOr('sides', grindSides, 'edges'), bars: raw.countOr('bars', 2), heightMm: raw.number('heightMm'), thicknessMm: raw.number('thicknessMm'), lengthMm: raw.number('lengthMm'),
+    sides: raw.wordOr('sides', worked, 'edges'), bars: raw.countOr('bars', 2), heightMm: raw.number('heightMm'), thicknessMm: raw.number('thicknessMm'), lengthMm: raw.number('lengthMm'),
     bowMm: raw.number('bowMm'), cleanUpMm: raw.numberOr('cleanUpMm', usualCleanUpMm), skinMm: raw.numberOr('skinMm', hardened ? usualSkinMm : 0), growthPercent: raw.numberOr('growthPercent', 0, mostPercent),
     allowanceMm: raw.numberOr('allowanceMm', null), stages: raw.has('stages') ? raw.list('stages', readStage, mostStages) : usualStages, sparkOut: raw.countOr('sparkOut', usualSparkOut),
     row, hardened, wheel: raw.objectOr('wheel', (object) => readWheel(object, row), null),

@@ -1,4 +1,4 @@
-import type { Bar } from '#model/bar.ts'
+import { type Bar, isFinished } from '#model/bar.ts'
 import type { Part } from '#model/part.ts'
 import { byText } from '#engine/setup/by-id.ts'
 import { touchMm } from '#engine/setup/tolerance.ts'
@@ -33,7 +33,7 @@ export const belowTopMm = 0.5
  */
 export function chuckOf({ part, bars, travel }: ChuckQuestion): Chuck {
   const lowMm = part.heightMm / 2, highMm = part.heightMm - belowTopMm
-  const serves = ({ thicknessMm, trust }: Bar) => trust !== 'in work' && trust !== 'gone' && thicknessMm >= lowMm - touchMm && thicknessMm <= highMm + touchMm
+  const serves = ({ thicknessMm, trust }: Bar) => isFinished(trust) && thicknessMm >= lowMm - touchMm && thicknessMm <= highMm + touchMm
   const ends: readonly Side[] = travel === 'along' ? ['left', 'right'] : ['front', 'back']
   return {
     lowMm, highMm,

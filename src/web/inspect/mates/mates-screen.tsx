@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import type { InspectFacts } from '#engine/inspect/inspect-facts.ts'
 import { limitUmOf } from '#engine/rack/question-at.ts'
+import { mayCarry } from '#model/bar.ts'
 import { readSizeMm } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { uses } from '#model/wishes.ts'
@@ -62,7 +63,7 @@ function NoBars({ measured }: { readonly measured: number }) {
 /** Bars whose height was measured and that could carry a part: neither retired, nor in work, nor to be drilled into. */
 function measuredIn(groups: ReturnType<typeof rackGroups>, { heights }: Pick<InspectFacts, 'heights'>): readonly { readonly id: string; readonly heightMm: number }[] {
   return groups.flatMap(({ bars }) => bars.flatMap(({ record: { id }, trust }) => {
-    const height = trust === 'trusted' || trust === 'look first' ? heights(id) : null
+    const height = mayCarry(trust) ? heights(id) : null
     return height?.standing === 'measured' ? [{ id, heightMm: height.heightMm }] : []
   }))
 }

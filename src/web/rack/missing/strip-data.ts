@@ -2,13 +2,13 @@ import type { CoverageStripData, StripVise, StripWindow } from '#drafting/rack/c
 import type { Coverage } from '#engine/rack/coverage/coverage.ts'
 import type { CoverageQuestion } from '#engine/rack/coverage/coverage-question.ts'
 import { type Want, wantsOf } from '#engine/rack/coverage/wants.ts'
-import type { Bar } from '#model/bar.ts'
+import { type Bar, isFinished } from '#model/bar.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 
 /** What the strips show: for each vise the heights that work of its setups, the pairs of the rack, and where some are missing. */
 export function stripDataOf(question: CoverageQuestion, coverage: Coverage, bars: readonly Bar[], vises: readonly ViseRecord[]): CoverageStripData {
   const unserved = new Set(coverage.unserved.map(({ setup }) => setup)), wants = question.setups.flatMap((setup, k) => wantsOf(question, setup, k)).filter((want): want is Want => typeof want !== 'string')
-  const owned = [...new Set(bars.filter(({ trust, mates }) => mates !== undefined && trust !== 'gone' && trust !== 'in work').map(({ heightMm }) => Math.round(heightMm * 100) / 100))]
+  const owned = [...new Set(bars.filter(({ trust, mates }) => mates !== undefined && isFinished(trust)).map(({ heightMm }) => Math.round(heightMm * 100) / 100))]
   return {
     title: 'What is missing', description: `For each of ${question.vises.length} vises the heights that work, the bars of the rack and where some are missing; the lists beside say the same in words.`,
     words: { served: 'served', unserved: 'not served', owned: 'pairs in the rack', missing: 'missing', more: (count) => `${count} more` },

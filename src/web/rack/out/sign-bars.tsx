@@ -1,3 +1,4 @@
+import { isFinished } from '#model/bar.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { useState } from 'react'
 import { Choice } from '#web/parts/choice.tsx'
@@ -10,8 +11,8 @@ type Props = { readonly bar: RackBar; readonly group: RackGroup; readonly shop: 
 /** Out and back: of mates all together unless only this one is meant. Bars that are in work or gone stay where they are. */
 export function SignBars({ bar, group, shop }: Props) {
   const [alone, setAlone] = useState(false)
-  if (bar.trust === 'gone' || bar.trust === 'in work') return null
-  const whole = group.bars.filter(({ trust, record }) => trust !== 'gone' && trust !== 'in work' && (record.where.at === 'slot') === (bar.record.where.at === 'slot'))
+  if (!isFinished(bar.trust)) return null
+  const whole = group.bars.filter(({ trust, record }) => isFinished(trust) && (record.where.at === 'slot') === (bar.record.where.at === 'slot'))
   const meant = alone ? [bar] : whole
   return (
     <section className="sign" aria-label="Out and back">

@@ -1,5 +1,5 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
-import { type Bar, trusts } from '#model/bar.ts'
+import { type Bar, isFinished, trusts } from '#model/bar.ts'
 import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -34,7 +34,7 @@ const trustOf = (bars: readonly Bar[]): string => {
 
 /** Bars that are neither gone nor in work, and pairs out of mates that are next to each other in height; lowest first. */
 export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
-  const bars = barsFrom({ ...shop, today: today() }, { viseId: null }).filter(({ trust }) => trust !== 'in work' && trust !== 'gone'), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
+  const bars = barsFrom({ ...shop, today: today() }, { viseId: null }).filter(({ trust }) => isFinished(trust)), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
   const stateOf = (some: readonly Bar[]): string => {
     const places = new Set(some.map(({ id }) => names.recordOf(id)?.where.at))
     return `${trustOf(some)}${places.has('out') ? ', out' : places.has('vise') ? `, in a ${termsFor(units.words).vise}` : ''}`
