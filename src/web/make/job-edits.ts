@@ -1,9 +1,9 @@
+import { fittedJaws, lowerJawMm } from '#engine/rack/vise-from.ts'
 import type { JobFields, JobRecord, OrderForm, PlannedWith } from '#model/job-record.ts'
 import type { LengthUnit } from '#model/length.ts'
 import { wordLength } from '#model/length.ts'
 import type { RouteKind } from '#model/route.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
-import { fittedJaws } from '#web/make/fitted-jaws.ts'
 import { newId } from '#web/new-id.ts'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { shopNow } from '#web/shop-store.ts'
@@ -12,12 +12,12 @@ import { writeDeed, writeTyped } from '#web/write.ts'
 
 /** An order nobody has typed into yet, its length under the jaws of the first vise there is. `asked`: what is known beforehand. */
 export function newOrder(shop: ShopSnapshot, asked: Partial<OrderForm> = {}): JobFields {
-  const units = unitsIn(shop, null), unit: LengthUnit = units.length, vise = shop.vises.find(({ retired }) => !retired), jaws = vise && fittedJaws(vise)
+  const units = unitsIn(shop, null), unit: LengthUnit = units.length, vise = shop.vises.find(({ retired }) => !retired)
   const say = (mm: number | undefined) => (mm === undefined ? '' : wordLength(mm, units))
   return {
     name: '', route: null, planned: null, bars: [], typed: {}, done: {}, tools: {}, state: 'open', draftId: null, note: '',
     form: {
-      unit, heightsBy: 'list', heights: '', from: '', to: '', step: '', jawHeight: say(jaws?.heightMm), below: say(0.5), lowest: say(5), thickness: '', lengthBy: vise ? 'jaw' : 'length', length: '',
+      unit, heightsBy: 'list', heights: '', from: '', to: '', step: '', jawHeight: say(vise && lowerJawMm(fittedJaws(vise))), below: say(0.5), lowest: say(5), thickness: '', lengthBy: vise ? 'jaw' : 'length', length: '',
       jawWidth: say(vise?.jawWidthMm), under: say(1), pairs: '1', vises: '1', use: 'milling', hrc: '', due: null, faces: false, offer: { cost: '', days: '', match: '', parallel: '' }, ...asked,
     },
   }

@@ -4,6 +4,11 @@ import type { TableQuestion } from '#engine/setup/table/table.ts'
 /** The thickest bars that may lie along both edges of the part over its whole length, in mm; null where nothing comes out below. */
 export type ThickestAtEdges = { readonly frontMm: number | null; readonly backMm: number | null }
 
+/** What serves at either edge, as two like bars have to. */
+export function thickestAtBothMm({ frontMm, backMm }: ThickestAtEdges): number | null {
+  return frontMm === null || backMm === null ? frontMm ?? backMm : Math.min(frontMm, backMm)
+}
+
 /**
  * How thick a bar flush with an edge may be before it comes nearer to a hole or a through cut than the air wished. At or
  * below 0: none may lie there.

@@ -1,6 +1,6 @@
 import type { Checked } from '#engine/inspect/checked.ts'
 import type { CheckMethod } from '#model/check-methods.ts'
-import { judgedOf } from '#web/inspect/verdict/judged.ts'
+import { judgedOf } from '#engine/inspect/judged.ts'
 import { finestProved, sayUm, sayUses, sayWayRound } from '#web/inspect/verdict/say-verdict.ts'
 import { useUnits } from '#web/units.ts'
 

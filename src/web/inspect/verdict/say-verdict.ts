@@ -3,7 +3,7 @@ import type { UseVerdict } from '#engine/inspect/uses-proved.ts'
 import { mmPerInch, wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import { listOf } from '#words/wording.ts'
-import type { Judged } from '#web/inspect/verdict/judged.ts'
+import type { Judged } from '#engine/inspect/judged.ts'
 
 /** What it is good for: `Proved for drilling and milling. Not proved for fine milling. Out for grinding.` */
 export function sayUses(uses: readonly UseVerdict[]): string {

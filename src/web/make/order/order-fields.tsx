@@ -1,10 +1,10 @@
+import { fittedJaws, lowerJawMm } from '#engine/rack/vise-from.ts'
 import type { OrderForm } from '#model/job-record.ts'
 import { wordLength } from '#model/length.ts'
 import type { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { type Use, uses } from '#model/wishes.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
-import { fittedJaws } from '#web/make/fitted-jaws.ts'
 import { changeOrder } from '#web/make/job-edits.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { DateField } from '#web/parts/date-field.tsx'
@@ -23,8 +23,8 @@ export function OrderFields({ id, form, shop, refused, field }: Props) {
   const at = (name: string) => (field === name && refused !== null ? refused : undefined), said = (name: string) => { const one = at(name); return one ? sayRefusal(one, units) : null }
   const vises = shop.vises.filter(({ retired }) => !retired)
   const fromVise = (viseId: string) => {
-    const vise = vises.find((one) => one.id === viseId), jaws = vise && fittedJaws(vise)
-    if (vise) put({ lengthBy: 'jaw', jawWidth: wordLength(vise.jawWidthMm, units), ...(jaws ? { jawHeight: wordLength(jaws.heightMm, units) } : {}) })
+    const vise = vises.find((one) => one.id === viseId)
+    if (vise) put({ lengthBy: 'jaw', jawWidth: wordLength(vise.jawWidthMm, units), jawHeight: wordLength(lowerJawMm(fittedJaws(vise)), units) })
   }
   const offer = (part: Partial<OrderForm['offer']>) => put({ offer: { ...form.offer, ...part } })
   return (

@@ -1,3 +1,4 @@
+import { lowerJawMm } from '#engine/rack/vise-from.ts'
 import { heightToMake } from '#engine/setup/height-to-make.ts'
 import { wordLength } from '#model/length.ts'
 import { beginJob } from '#web/make/job-edits.ts'
@@ -15,7 +16,7 @@ export function MakeOne() {
   const begin = () => {
     const heightMm = heightToMake([make.lowMm, make.highMm], heightStepMm(units))
     go(`/make/order/${beginJob(orderFor(shop, [{ heightMm, ...make }], units, {
-      use: form.use, jawWidth: say(vise.jawWidthMm), jawHeight: say(Math.min(jaws.fixedHeightMm, jaws.movingHeightMm)), ...(thicknessMm === null ? {} : { thickness: say(thicknessMm) }),
+      use: form.use, jawWidth: say(vise.jawWidthMm), jawHeight: say(lowerJawMm(jaws)), ...(thicknessMm === null ? {} : { thickness: say(thicknessMm) }),
     }))}`)
   }
   return <button type="button" className="action setup-make" onClick={begin}>Make a pair of {say(make.lowMm)} to {say(make.highMm)}</button>

@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'react'
 import type { PictureRoom } from '#drafting/setup/scaled-piece.ts'
 import { tablePicture } from '#drafting/setup/table-picture.ts'
+import { doOverlap } from '#engine/setup/table/overlap.ts'
+import { thickestAtBothMm } from '#engine/setup/table/thickest.ts'
 import { withUnit, wordLength } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayFinding } from '#words/say-finding.ts'
@@ -16,7 +18,7 @@ import { RoomDrawing } from '#web/setup/beside/room-drawing.tsx'
 import { notNamed, SheetFields, type SheetNamed } from '#web/setup/beside/sheet-named.tsx'
 import { typedLength } from '#web/setup/beside/typed-length.ts'
 import { HoleFields, StrapFields } from '#web/setup/table/table-fields.tsx'
-import { barsFor, emptyHole, emptyTable, tableAnswered, type TableTexts, type TableTold } from '#web/setup/table/table-asked.ts'
+import { barsFor, emptyHole, emptyTable, tableAnswered, type TableTexts } from '#web/setup/table/table-asked.ts'
 import { TablePrint } from '#web/setup/table/table-print.tsx'
 import { tablePictureFrom } from '#web/setup/table/table-sheet-data.ts'
 import { useUnits } from '#web/units.ts'
@@ -27,10 +29,10 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const [texts, setTexts] = useState<TableTexts>(emptyTable), [pairId, setPairId] = useState<string | null>(null), [named, setNamed] = useState<SheetNamed>(notNamed)
   const put = (part: Partial<TableTexts>) => setTexts({ ...texts, ...part }), putBars = (part: Partial<TableTexts>) => { setPairId(null); put(part) }
   const wanted = useMemo(() => asked(() => barsFor(texts, units.length)), [texts, units.length]), table = useMemo(() => asked(() => tableAnswered(texts, units.length)), [texts, units.length])
-  const told = 'answer' in table ? table.answer : null, said = told?.answer ?? null, mostMm = 'answer' in wanted ? leastOf(wanted.answer) : null
+  const told = 'answer' in table ? table.answer : null, said = told?.answer ?? null, mostMm = 'answer' in wanted ? thickestAtBothMm(wanted.answer) : null
   const lowMm = 'answer' in wanted ? wanted.answer.lowMm : 0, fits = pairs.filter(({ thicknessMm, heightMm }) => (mostMm === null || thicknessMm <= mostMm + 1e-6) && heightMm >= lowMm - 1e-6)
   const pair = pairs.find(({ id }) => id === pairId) ?? null, typed = typedLength(texts.barHeight, units.length, 'bars[0].heightMm', null), barHeightMm = pair?.heightMm ?? typed.mm
-  const drawnMm = barHeightMm ?? Math.max(lowMm, 10), isTooLow = barHeightMm !== null && barHeightMm < lowMm - 1e-6, isOverlapping = told !== null && overlap(told.question.bars), isFouled = said?.fouledHoles.some((of) => of.length > 0) ?? false
+  const drawnMm = barHeightMm ?? Math.max(lowMm, 10), isTooLow = barHeightMm !== null && barHeightMm < lowMm - 1e-6, isOverlapping = told !== null && doOverlap(told.question.bars[0]!, told.question.bars[1]!), isFouled = said?.fouledHoles.some((of) => of.length > 0) ?? false
   const draw = useMemo(() => (room: PictureRoom) => tablePicture(tablePictureFrom(told!, drawnMm, pair), room), [told, drawnMm, pair])
   const isBegun = texts.across !== '' && texts.along !== '' && texts.height !== ''
   // What is still to be typed is not told as a fault: nothing was given there.
@@ -90,12 +92,4 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
       <Cautions situations={said?.situations ?? ['straps']} />
     </BesidePage>
   )
-}
-
-/** Two bars that would lie in one place. */
-const overlap = ([one, other]: TableTold['question']['bars']): boolean => one !== undefined && other !== undefined
-  && one.xMm + one.alongMm > other.xMm + 1e-6 && one.yMm + one.acrossMm > other.yMm + 1e-6
-
-function leastOf({ frontMm, backMm }: { readonly frontMm: number | null; readonly backMm: number | null }): number | null {
-  return frontMm === null || backMm === null ? frontMm ?? backMm : Math.min(frontMm, backMm)
 }
