@@ -7,9 +7,10 @@ import { Link } from '#web/parts/link.tsx'
 import { lifeOf, yearsOf } from '#web/rack/life/life-of.ts'
 import { type Histories, useHistories } from '#web/rack/life/use-histories.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameAmong, nameOfBar, sayDay } from '#web/rack/say-bar.ts'
+import { nameAmong, nameOfBar } from '#web/rack/say-bar.ts'
 import { sayCheck } from '#web/rack/say-check.ts'
 import { useRoom } from '#web/setup/sheet/use-room.ts'
+import { sayDay } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 
 type Props = { readonly bars: readonly RackBar[]; readonly shop: ShopSnapshot }

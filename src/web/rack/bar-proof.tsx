@@ -5,8 +5,8 @@ import { capital, listOf } from '#words/wording.ts'
 import { Link } from '#web/parts/link.tsx'
 import { proofOf } from '#web/rack/proof.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { sayDay } from '#web/rack/say-bar.ts'
 import { sayWhyNot } from '#web/rack/say-proof.ts'
+import { sayDay } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 
 /** What the height of a bar rests on, and what it is proved for today. */

@@ -6,6 +6,7 @@ import type { Units } from '#model/shop-record.ts'
 import { listOf } from '#words/wording.ts'
 import { eventWords } from '#words/event-words.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
+import { sayDay } from '#web/today.ts'
 
 /** A state as it stands in a row: a mark and a word, so that it never rests on colour. */
 export const trustWords: { readonly [trust in Trust]: { readonly mark: string; readonly word: string } } = {
@@ -56,16 +57,11 @@ export function sayState({ trust, condition: { open, magnetised, due }, latest, 
     state,
     ...(orphan ? ['Its mate is gone or was changed: it is no pair now.'] : []),
     ...(magnetised ? ['Magnetised: to be demagnetised before it goes on the plate or near chips.'] : []),
-    ...(due?.onDay && !due.isDue && trust === 'trusted' ? [`To be looked at again by ${sayDay(`${due.onDay}T12:00:00`)}.`] : []),
+    ...(due?.onDay && !due.isDue && trust === 'trusted' ? [`To be looked at again by ${sayDay(due.onDay)}.`] : []),
   ].join(' ')
 }
 
 /** `12 Mar 2026 by KM`. */
 function saidOn({ atIso, person }: { readonly atIso: string; readonly person: string }): string {
   return `${sayDay(atIso)}${person ? ` by ${person}` : ''}`
-}
-
-/** A day as this person writes it. */
-export function sayDay(iso: string): string {
-  return new Date(iso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
 }

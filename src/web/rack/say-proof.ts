@@ -1,7 +1,8 @@
 import { wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { WhyNot } from '#web/rack/proof.ts'
-import { sayDay, sayEvent } from '#web/rack/say-bar.ts'
+import { sayEvent } from '#web/rack/say-bar.ts'
+import { sayDay } from '#web/today.ts'
 
 /** Why a bar is not proved for a use, in a few words beside it. */
 export function sayWhyNot(whyNot: WhyNot, { decimalMark }: Units): string {

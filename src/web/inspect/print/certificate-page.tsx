@@ -7,7 +7,7 @@ import { barNamer } from '#web/inspect/bar-names.ts'
 import { useInspectFacts } from '#web/inspect/facts.ts'
 import { certificateFrom } from '#web/inspect/print/certificate-data.ts'
 import { NothingToPrint, PrintFrame } from '#web/parts/print-frame.tsx'
-import { today } from '#web/today.ts'
+import { sayDay, today } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 import { useTold } from '#web/use-told.ts'
 
@@ -19,7 +19,7 @@ export function CertificatePage({ shop, checkId }: { readonly shop: ShopSnapshot
     const lengthMmOf = (bar: string): number | null => shop.bars.find(({ id }) => id === bar)?.lengthMm ?? null
     const checked = checkedOf(check, { limitsUm: shop.shop.limitsUm, lengthMmOf }), ids = checked.bars.map(({ id }) => id)
     return certificateFrom({
-      check, checked, shop, units, lengthMmOf, nameOf: barNamer(ids, shop, facts, units), today: dayOf(`${day}T12:00:00`), dayOf,
+      check, checked, shop, units, lengthMmOf, nameOf: barNamer(ids, shop, facts, units), today: sayDay(day), dayOf: sayDay,
       zeroName: check.zero === null ? 'zero: first reading' : check.zero.on === 'block' ? `zero: block of ${withUnit(checked.zeroMm, units)}` : `zero: ${withUnit(checked.zeroMm, units)}`,
     })
   }, [check, shop, units, facts, day])
@@ -28,5 +28,3 @@ export function CertificatePage({ shop, checkId }: { readonly shop: ShopSnapshot
   const { paper } = shop.shop
   return <PrintFrame title="Certificate" back={{ to: `/inspect/done/${checkId}`, name: 'Check' }} size={paper} pages={certificatePages(data, paper)} />
 }
-
-const dayOf = (iso: string): string => new Date(iso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })

@@ -13,6 +13,7 @@ import { capital, type NameOf } from '#words/wording.ts'
 import { sayPass } from '#web/inspect/check/plate-data.ts'
 import { placesFor } from '#web/inspect/print/places-for.ts'
 import { methodWords } from '#web/inspect/print/method-words.ts'
+import { sayDay } from '#web/today.ts'
 
 type Asked = {
   readonly draft: DraftRecord
@@ -33,7 +34,7 @@ export function checkSheetFrom({ draft, shop, facts, units, day, nameOf }: Asked
     under: `${capital(methodWords[form.method])}${form.method === 'rock' ? '' : ` · readings in ${bareUnit}${onPlate ? ' from the zero' : ''}`}${form.asFound ? ' · as found' : ''}`,
     code: { label: 'half-done check', value: draft.id.slice(0, 8) },
     foot: [[
-      { label: 'Shop', value: shop.shop.name, share: 0.4 }, { label: 'Printed on', value: day, share: 0.22 },
+      { label: 'Shop', value: shop.shop.name, share: 0.4 }, { label: 'Printed on', value: sayDay(day), share: 0.22 },
       { label: 'Read on', value: '', share: 0.22 }, { label: 'Initials', value: '', share: 0.16 },
     ]],
     taken: takenFrom(draft, shop, nameOf),

@@ -13,6 +13,7 @@ import { jobNamer } from '#web/make/job/job-namer.ts'
 import { stepPictureOf } from '#web/make/job/step-picture-of.ts'
 import { computedLines } from '#web/make/print/computed-lines.ts'
 import { jobFrame, type PrintAsked } from '#web/make/print/job-frame.ts'
+import { sayDay } from '#web/today.ts'
 
 /** Everything the route sheet says; what was done and read already stands on it, the rest are lines to write on. */
 export function routeSheetFrom(asked: PrintAsked & { readonly view: JobView }): RouteSheetData {
@@ -45,7 +46,7 @@ function stepFrom({ job, shop, view, units }: PrintAsked & { readonly view: JobV
       rows: places.length === 0 ? [] : written.map(({ id }) => ({ name: isTyped ? nameOf(id) : id, cells: places.map(({ what, place }) => job.typed[readingKey(kind, id, what, place)] ?? '') })),
     },
     cautions: step.cautions.length === 0 ? [] : cautionsFor(new Set(step.cautions), units),
-    done: [{ label: 'Done on', value: tick?.atIso.slice(0, 10) ?? '' }, { label: 'by', value: tick?.person ?? '' }, { label: 'hours', value: tick?.hours ?? '' }],
+    done: [{ label: 'Done on', value: tick ? sayDay(tick.atIso) : '' }, { label: 'by', value: tick?.person ?? '' }, { label: 'hours', value: tick?.hours ?? '' }],
   }
 }
 

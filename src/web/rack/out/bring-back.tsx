@@ -7,9 +7,9 @@ import { capital } from '#words/wording.ts'
 import { sign } from '#web/rack/out/sign.ts'
 import { TakeOut } from '#web/rack/out/take-out.tsx'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameOfBars, sayDay } from '#web/rack/say-bar.ts'
+import { nameOfBars } from '#web/rack/say-bar.ts'
 import { sayWhere } from '#web/rack/say-where.ts'
-import { today } from '#web/today.ts'
+import { sayDay, today } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 
 type Away = Exclude<Where, { at: 'slot' }>
@@ -44,5 +44,5 @@ export function backsFrom(where: Away): readonly { readonly how: CameBack; reado
 /** `since 12 Mar 2026, due back 14 Mar 2026: overdue`. */
 export function sayAway({ sinceIso, dueOn }: Pick<Away, 'sinceIso' | 'dueOn'>): string {
   const since = sinceIso === undefined ? 'nobody wrote down since when' : `since ${sayDay(sinceIso)}`
-  return dueOn === undefined ? since : `${since}, due back ${sayDay(`${dueOn}T12:00:00`)}${isOverdue({ at: 'out', who: '-', dueOn }, today()) ? ': overdue' : ''}`
+  return dueOn === undefined ? since : `${since}, due back ${sayDay(dueOn)}${isOverdue({ at: 'out', who: '-', dueOn }, today()) ? ': overdue' : ''}`
 }

@@ -7,15 +7,15 @@ import { sayFinding } from '#words/say-finding.ts'
 import { lifeOf, yearsOf } from '#web/rack/life/life-of.ts'
 import type { Histories } from '#web/rack/life/use-histories.ts'
 import type { RackBar } from '#web/rack/rack-bars.ts'
-import { nameAmong, nameOfBar, nameOfBars, sayDay, sayState, trustWords } from '#web/rack/say-bar.ts'
+import { nameAmong, nameOfBar, nameOfBars, sayState, trustWords } from '#web/rack/say-bar.ts'
 import { sayWhere } from '#web/rack/say-where.ts'
 import { proofOf } from '#web/rack/proof.ts'
-import { today } from '#web/today.ts'
+import { sayDay, today } from '#web/today.ts'
 
 /** Everything the page of a bar's life says, worded; of a pair its first bar is drawn, and each line names what it is about. */
 export function lifeData(bars: readonly RackBar[], histories: Histories, shop: ShopSnapshot, units: Units): LineOfLifeData {
   const [first] = bars as readonly [RackBar], { record, calledMm } = first, pair = bars.length > 1, called = nameOfBars(bars, units)
-  const day = sayDay(`${today()}T12:00:00`), lines = lifeOf(bars, histories, shop)
+  const day = sayDay(today()), lines = lifeOf(bars, histories, shop)
   const years = pair ? null : yearsOf(first, histories), change = lines.findLast(({ says }) => says.code === 'life-wear' || says.code === 'life-growth')
   return {
     title: `Line of life of ${called}`, description: `All that was written down about ${called}.`, heading: called, under: `Line of life up to ${day}`,

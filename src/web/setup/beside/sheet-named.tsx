@@ -19,6 +19,3 @@ export function SheetFields({ named, onChange, isReady }: Props) {
     </fieldset>
   )
 }
-
-/** The day of a print as it stands on the sheet. */
-export const dayOnSheet = (atIso: string): string => new Date(atIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })

@@ -4,8 +4,9 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { useDevice } from '#web/device.ts'
 import { BesidePrint } from '#web/setup/beside/beside-print.tsx'
 import type { RackHere } from '#web/setup/beside/rack-here.ts'
-import { dayOnSheet, type SheetNamed } from '#web/setup/beside/sheet-named.tsx'
+import type { SheetNamed } from '#web/setup/beside/sheet-named.tsx'
 import { chuckSheetFrom, type ChuckTold } from '#web/setup/chuck/chuck-sheet-data.ts'
+import { sayDay } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 import { useTold } from '#web/use-told.ts'
 
@@ -16,7 +17,7 @@ export function ChuckPrint({ shop, told, rack: { labelOf, slotOf, stateOf }, nam
   const units = useUnits(), { person } = useDevice(), { paper, name } = shop.shop, initials = person?.initials ?? ''
   const data = useMemo(() => chuckSheetFrom({
     told, labelOf, slotOf, codeOf: (bar) => (shop.bars.find((one) => one.id === bar)?.code ?? '').slice(0, 4), trustOf: (bar) => stateOf([bar]).slice(2) || 'trusted',
-    units, id, shop: name, part, operation, day: dayOnSheet(atIso), initials,
+    units, id, shop: name, part, operation, day: sayDay(atIso), initials,
   }), [told, labelOf, slotOf, stateOf, shop.bars, units, id, name, part, operation, atIso, initials])
   useTold(null, 'chuck sheet', data)
   return <BesidePrint title="Chuck sheet" back="Back to the chuck" onBack={onBack} size={paper} pages={chuckSheetPages(data, paper)} />

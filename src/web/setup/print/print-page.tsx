@@ -7,6 +7,7 @@ import { sheetDataFrom } from '#web/setup/print/sheet-data.ts'
 import { benchFrom } from '#web/setup/view/bench.ts'
 import { choiceKey, isSameRest } from '#web/setup/view/choice-key.ts'
 import { isRefused, viewFrom } from '#web/setup/view/view-from.ts'
+import { sayDay } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 import { useTold } from '#web/use-told.ts'
 
@@ -18,7 +19,7 @@ export function PrintPage({ shop, id }: { readonly shop: ShopSnapshot; readonly 
     if (!setup || !bench) return null
     const view = viewFrom(setup.form, bench, choiceKey(setup)), { answered } = view, choice = answered?.shown
     if (!answered || !choice || isRefused(choice) || !isSameRest(choice, setup)) return null
-    const day = new Date(setup.usedAtIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })
+    const day = sayDay(setup.usedAtIso)
     return sheetDataFrom({ setup, shop, bench, view: { ...view, answered }, choice, units, day, initials: person?.initials ?? '' })
   }, [setup, bench, shop, units, person])
   useTold({ setupId: id }, 'setup sheet', data)

@@ -7,8 +7,8 @@ import { cautionsFor } from '#words/cautions.ts'
 import { capital } from '#words/wording.ts'
 import { useDevice } from '#web/device.ts'
 import { BesidePrint } from '#web/setup/beside/beside-print.tsx'
-import { dayOnSheet } from '#web/setup/beside/sheet-named.tsx'
 import { pictureVises, type RowLine } from '#web/setup/row/row-lines.tsx'
+import { sayDay } from '#web/today.ts'
 import { useTerms, useUnits } from '#web/units.ts'
 import { useTold } from '#web/use-told.ts'
 
@@ -17,7 +17,7 @@ type Props = { readonly shop: ShopSnapshot; readonly setupId: string; readonly l
 /** The sheet of a row on paper. What is printed is kept as it was told. */
 export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation, onBack }: Props) {
   const units = useUnits(), terms = useTerms(), { person } = useDevice(), { paper } = shop.shop
-  const keptAtIso = shop.setups.find(({ id }) => id === setupId)?.usedAtIso, day = keptAtIso === undefined ? '' : dayOnSheet(keptAtIso)
+  const keptAtIso = shop.setups.find(({ id }) => id === setupId)?.usedAtIso, day = keptAtIso === undefined ? '' : sayDay(keptAtIso)
   const data = useMemo((): RowSheetData => ({
     title: `Row sheet: ${title}`, description: lines.map(({ vise, label, offset }) => `${vise.name}: ${label}, Z ${offset}`).join('; '),
     heading: title, under: `${lines.length} ${terms.vise}s, ${oneZ ? 'one Z for all' : 'a Z each'}`,

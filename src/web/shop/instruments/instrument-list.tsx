@@ -1,10 +1,9 @@
 import { useState } from 'react'
 import type { InstrumentRecord } from '#model/instrument-record.ts'
 import { Link } from '#web/parts/link.tsx'
-import { sayDay } from '#web/rack/say-bar.ts'
 import { dueOf } from '#web/shop/instruments/due.ts'
 import { sayFigures, sayKind } from '#web/shop/instruments/say-instrument.ts'
-import { today } from '#web/today.ts'
+import { sayDay, today } from '#web/today.ts'
 import { useTerms, useUnits } from '#web/units.ts'
 
 /** What the shop measures with: every figure with where it is from, and what is overdue. */

@@ -2,6 +2,7 @@ import { wordLength, wordNumber } from '#model/length.ts'
 import type { ViseMeasured } from '#model/vise-measured.ts'
 import type { Units } from '#model/shop-record.ts'
 import { plusMinus } from '#words/say-uncertainty.ts'
+import { sayDay } from '#web/today.ts'
 import { useTerms, useUnits } from '#web/units.ts'
 
 /** What was measured of the vise so far, when and how. */
@@ -21,7 +22,7 @@ export function KnownOfVise({ measured }: { readonly measured: ViseMeasured | nu
         {rows.map(({ what, of, says }) => (
           <div key={what}>
             <dt>{what}</dt>
-            <dd>{of === null ? 'not measured yet' : <><strong>{says}</strong><span className="small">{new Date(of.atIso).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' })}, {of.how}</span></>}</dd>
+            <dd>{of === null ? 'not measured yet' : <><strong>{says}</strong><span className="small">{sayDay(of.atIso)}, {of.how}</span></>}</dd>
           </div>
         ))}
       </dl>
