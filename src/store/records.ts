@@ -2,7 +2,6 @@ import type { Kept, RecordKind, Saw } from '#model/change.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { FieldsOf } from '#model/record-fields.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
-import { canonical } from '#store/canonical.ts'
 import type { Store } from '#store/store.ts'
 import { type AnyRecordRow, columnsOf, type ColumnKind, type Tables } from '#store/schema.ts'
 
@@ -83,7 +82,7 @@ function keptFrom<Kind extends RecordKind>(kind: Kind, row: AnyRecordRow): Kept<
 
 function rowFrom(store: Store, kind: RecordKind, { id, values, saw, clashes, by }: Standing): Tables['bar'] {
   const fields = Object.entries(columnsOf[kind] as { [field: string]: ColumnKind }).map(([field, column]) => [field, columnFrom(column, values[field]!)])
-  return { shop: store.shop, id, ...by, saw: canonical(saw), clashes, ...Object.fromEntries(fields) } as Tables['bar']
+  return { shop: store.shop, id, ...by, saw: JSON.stringify(saw), clashes, ...Object.fromEntries(fields) } as Tables['bar']
 }
 
 function valueFrom(column: ColumnKind, value: string | number | null): Fact {

@@ -20,7 +20,8 @@ export type FieldStanding = {
  */
 export function standingOf(changes: readonly Change[]): ReadonlyMap<string, FieldStanding> {
   const byField = new Map<string, Change[]>()
-  for (const change of changes) {
+  // In the order of the ids, so that the same comes out, field by field, however a database hands them over.
+  for (const change of changes.toSorted((a, b) => (a.id < b.id ? -1 : 1))) {
     for (const field of Object.keys(change.fields)) byField.set(field, [...(byField.get(field) ?? []), change])
   }
   const standing = new Map<string, FieldStanding>()
