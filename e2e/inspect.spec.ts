@@ -225,10 +225,17 @@ test('a tab that dies in the middle loses no key, and another person goes on in 
   await worksHere(page, 'KM')
   await beginCheck(page)
   await give(page, ['25', '20', '+3', '+4', '+2'])
+  await saved(page)
+  // The last keys never reach the shop: they are on the device alone.
+  await page.route('**/api/deeds', (route) => route.abort())
   await page.keyboard.type('+1')
-  const address = page.url(), again = await page.context().newPage()
-  // Gone without a word, as when the tablet's battery ends: the device has every key.
+  await expect(page.getByRole('button', { name: 'Saved here' })).toBeVisible()
+  // Gone without a word, as when the tablet's battery ends; a key is written down within a few milliseconds.
+  await page.waitForTimeout(200)
+  const address = page.url(), gone = page.waitForEvent('crash')
   await page.goto('chrome://crash').catch(() => { /* The page is meant to die. */ })
+  await gone
+  const again = await page.context().newPage()
   await again.goto(address)
   await expect(cell(again, 'A', 4)).toHaveValue('+1')
   expect((await textsOf(again)).slice(0, 5)).toEqual(['+3', '+4', '+2', '+1', ''])

@@ -64,10 +64,13 @@ export function runAll(steps) {
   process.exit(sum('failed') > 0 ? 1 : 0)
 }
 
-/** The Chromium that browser stories run in: `PW_CHROMIUM`, one on the PATH, or Playwright's own, which is fetched if need be. */
+/**
+ * The Chromium that browser stories run in: `PW_CHROMIUM`, one on the PATH, or Playwright's own, which is fetched if need be.
+ * One without a window of its own is preferred: drawing the frame of windows nobody sees took a quarter of the time.
+ */
 export function chromium() {
   const onPath = (name) => (process.env.PATH ?? '').split(delimiter).map((folder) => join(folder, name)).find((file) => existsSync(file))
-  const found = process.env.PW_CHROMIUM || (onPath('chromium') ?? onPath('chromium-browser') ?? onPath('google-chrome'))
+  const found = process.env.PW_CHROMIUM || ['chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome'].map(onPath).find(Boolean)
   if (found) return found
   const fetched = spawnSync(process.execPath, ['node_modules/@playwright/test/cli.js', 'install', 'chromium'], { cwd: top, stdio: 'inherit' })
   if (fetched.status === 0) return undefined
@@ -79,7 +82,7 @@ export function browserStories(env = {}, files = [], name = 'browser') {
   return () => {
     const found = chromium()
     if (found === null) {
-      console.error('browser: no Chromium found and none could be fetched; install one (Debian: apt-get install chromium) or name it in PW_CHROMIUM.')
+      console.error('browser: no Chromium found and none could be fetched; install one (Debian: apt-get install chromium-headless-shell) or name it in PW_CHROMIUM.')
       return { name, passed: 0, failed: 1 }
     }
     return browser(found ? { ...env, PW_CHROMIUM: found } : env, files, name)()
