@@ -1,6 +1,6 @@
-import { useId, type KeyboardEvent, type ReactNode } from 'react'
+import { type FocusEvent, useId, type KeyboardEvent, type ReactNode } from 'react'
 import { toNextField } from '#web/parts/next-field.ts'
-import { inputModeNow, lowerPad, raisePad } from '#web/parts/pad-state.ts'
+import { inputModeNow, lowerPad, lowerPadAfterPress, raisePad } from '#web/parts/pad-state.ts'
 
 export type NumberFieldProps = {
   /** The name that stands under the value. */
@@ -48,8 +48,7 @@ function moveOn(event: KeyboardEvent<HTMLInputElement>): void {
 }
 
 /** Focus that goes to another number, or to the pad itself, leaves the pad up. */
-function lowerUnlessStillTyping(event: { readonly relatedTarget: EventTarget | null }): void {
-  const to = event.relatedTarget
+function lowerUnlessStillTyping({ relatedTarget: to, currentTarget: left }: FocusEvent<HTMLInputElement>): void {
   if (to instanceof HTMLElement && (to.closest('.pad') || to.dataset['number'] !== undefined)) return
-  lowerPad()
+  lowerPadAfterPress(left)
 }
