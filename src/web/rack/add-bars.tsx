@@ -1,8 +1,7 @@
 import { useState, type FormEvent } from 'react'
 import { nothingTaken } from '#model/plain-check.ts'
-import type { Refusal } from '#model/refusal.ts'
 import { readNumber, readSizeMm } from '#model/length.ts'
-import { Refusal as Refused } from '#model/refusal.ts'
+import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { newCode, newId } from '#web/new-id.ts'
@@ -13,6 +12,7 @@ import { Link } from '#web/parts/link.tsx'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { readFields } from '#web/parts/read-fields.ts'
 import { TextField } from '#web/parts/text-field.tsx'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { noHeights, readHeights, slotNamed } from '#web/rack/bar-texts.ts'
 import { HeightFields } from '#web/rack/height-fields.tsx'
@@ -23,27 +23,26 @@ import { type Doing, type Edit, writeDeed } from '#web/write.ts'
 const mostBars = 12
 type Typed = { readonly how: 'one' | 'pair' | 'more'; readonly count: string; readonly name: string; readonly thickness: string; readonly length: string; readonly slot: string }
 type Read = { count: number; heights: ReturnType<typeof readHeights>; thicknessMm: number; lengthMm: number; slot: ReturnType<typeof slotNamed> }
-type Wrong = { readonly [Name in keyof Read]?: Refusal }
 
 /** New bars: one, a pair or a set of mates. They stand as *look first*, their sizes as marked unless they were measured here. */
 export function AddBars({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits()
   const [typed, setTyped] = useState<Typed>({ how: 'pair', count: '4', name: '', thickness: '', length: '', slot: '' })
-  const [heights, setHeights] = useState(noHeights(mostBars)), [wrong, setWrong] = useState<Wrong>({})
+  const [heights, setHeights] = useState(noHeights(mostBars)), [newIds] = useState(() => Array.from({ length: mostBars }, newId))
   const put = (part: Partial<Typed>) => setTyped({ ...typed, ...part })
-  const count = countOf(typed), names = Array.from({ length: Number.isInteger(count) ? count : 0 }, (_one, at) => nameOf(typed, at, count))
+  const count = countOf(typed), names = Array.from({ length: Number.isInteger(count) ? count : 0 }, (_one, at) => nameOf(typed, at, count)), ids = newIds.slice(0, names.length)
+  const read = readFields<Read>({
+    count: () => readCount(typed),
+    heights: () => readHeights(heights, ids, units.length),
+    thicknessMm: () => readSizeMm(typed.thickness, units.length, 'thicknessMm'),
+    lengthMm: () => readSizeMm(typed.length, units.length, 'lengthMm'),
+    slot: () => slotNamed(typed.slot, shop),
+  })
+  const [wrong, setTried] = useRefused(read)
 
   const add = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const ids = names.map(() => newId())
-    const read = readFields<Read>({
-      count: () => readCount(typed),
-      heights: () => readHeights(heights, ids, units.length),
-      thicknessMm: () => readSizeMm(typed.thickness, units.length, 'thicknessMm'),
-      lengthMm: () => readSizeMm(typed.length, units.length, 'lengthMm'),
-      slot: () => slotNamed(typed.slot, shop),
-    })
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
     writeDeed(deedOf(read.values, ids, names, typed.name.trim(), heights.method))
     offerUndo(`Added: ${names.filter((name) => name !== '').join(', ') || (count === 1 ? 'one bar' : `${count} bars`)}.`, () => {
       writeDeed({ events: ids.map((bar) => ({ bar, kind: 'gone', undoes: null, note: '' })) })
@@ -100,7 +99,7 @@ function readCount(typed: Typed): number {
   const count = countOf(typed)
   if (count > 0) return count
   readNumber(typed.count, 'count')
-  throw new Refused('value-not-allowed', { field: 'bars', given: typed.count, needed: `a whole number from 2 to ${mostBars}` })
+  throw new Refusal('value-not-allowed', { field: 'bars', given: typed.count, needed: `a whole number from 2 to ${mostBars}` })
 }
 
 /** Mates of one name are told apart by a number. */

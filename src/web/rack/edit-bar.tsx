@@ -3,7 +3,6 @@ import type { BarFields } from '#model/bar-record.ts'
 import type { Reading } from '#model/check.ts'
 import { nothingTaken } from '#model/plain-check.ts'
 import { readSizeMm, wordLength } from '#model/length.ts'
-import type { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { Choice } from '#web/parts/choice.tsx'
@@ -12,6 +11,7 @@ import { LengthField } from '#web/parts/length-field.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { readFields } from '#web/parts/read-fields.ts'
 import { TextField } from '#web/parts/text-field.tsx'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { noHeights, readHeights, slotNamed } from '#web/rack/bar-texts.ts'
 import { HeightFields } from '#web/rack/height-fields.tsx'
@@ -30,19 +30,19 @@ export function EditBar({ shop, bar }: { readonly shop: ShopSnapshot; readonly b
   const before = { name: record.name, thickness: wordLength(record.thicknessMm, units), length: wordLength(record.lengthMm, units), slot: bar.slot?.name ?? '', note: record.note }
   const [typed, setTyped] = useState(before), [heights, setHeights] = useState(noHeights(1))
   const [standing, setStanding] = useState(record.thicknessStanding), [mates, setMates] = useState<MatesWish>({ kind: 'as it is' })
-  const [wrong, setWrong] = useState<{ readonly [Name in keyof Read]?: Refusal }>({})
   const put = (part: Partial<typeof typed>) => setTyped({ ...typed, ...part })
   const called = nameOfBar(bar, units), noHeight = heights.stated.trim() === '' && heights.measured[0]!.every((text) => text.trim() === '')
+  const read = readFields<Read>({
+    heights: () => (noHeight ? [] : readHeights(heights, [record.id], units.length)),
+    thicknessMm: () => (typed.thickness === before.thickness ? record.thicknessMm : readSizeMm(typed.thickness, units.length, 'thicknessMm')),
+    lengthMm: () => (typed.length === before.length ? record.lengthMm : readSizeMm(typed.length, units.length, 'lengthMm')),
+    slot: () => slotNamed(typed.slot, shop),
+  })
+  const [wrong, setTried] = useRefused(read)
 
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readFields<Read>({
-      heights: () => (noHeight ? [] : readHeights(heights, [record.id], units.length)),
-      thicknessMm: () => (typed.thickness === before.thickness ? record.thicknessMm : readSizeMm(typed.thickness, units.length, 'thicknessMm')),
-      lengthMm: () => (typed.length === before.length ? record.lengthMm : readSizeMm(typed.length, units.length, 'lengthMm')),
-      slot: () => slotNamed(typed.slot, shop),
-    })
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
     const { thicknessMm, lengthMm, slot, heights: readings } = read.values
     const joined = matesWished(mates, record)
     const wanted: BarFields = { ...record, name: typed.name.trim(), thicknessMm, thicknessStanding: standing, lengthMm, slotId: slot.slotId, matesId: joined.matesId, note: typed.note }

@@ -39,7 +39,7 @@ export function RackList({ groups, shop, chosen }: Props) {
       </div>
       <RackShelf groups={found} />
       <Rows groups={found} units={units} chosen={chosen} />
-      {found.length === 0 ? <p className="nothing">No bar fits “{typed}”. Search by height, slot, name or code.</p> : null}
+      {found.length === 0 ? <p className="nothing">{typed.trim() === '' ? 'No bars here yet.' : `No bar fits “${typed}”. Search by height, slot, name or code.`}</p> : null}
       {gone > 0 ? <button type="button" className="press retired" aria-pressed={retired} onClick={() => setRetired(!retired)}>{retired ? 'Leave out the retired' : `Show the retired (${gone})`}</button> : null}
     </>
   )

@@ -43,13 +43,14 @@ export function RackScreen({ shop, rest }: Props) {
 }
 
 function Desk({ shop, rest, groups }: WithGroups) {
+  const [step, what] = rest, card = step === undefined ? '' : (barIn(groups, step)?.group.key ?? step)
   return (
     <div className="desk" data-chosen={rest.length > 0 ? '' : undefined}>
       <div className="desk-sheet">
         <AskPerson />
         <RackList groups={groups} shop={shop} chosen={rest[0] ?? null} />
       </div>
-      <section className="desk-side" aria-label={rest.length > 0 ? 'Chosen' : 'The whole rack'}><Side groups={groups} shop={shop} rest={rest} /></section>
+      <section key={`${card} ${what ?? ''}`} className="desk-side" aria-label={rest.length > 0 ? 'Chosen' : 'The whole rack'}><Side groups={groups} shop={shop} rest={rest} /></section>
     </div>
   )
 }

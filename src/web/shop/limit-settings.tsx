@@ -5,7 +5,8 @@ import type { ShopFields } from '#model/shop-record.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { toFirstWrong } from '#web/parts/first-wrong.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
-import { readFields, type Refused } from '#web/parts/read-fields.ts'
+import { readFields } from '#web/parts/read-fields.ts'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
@@ -17,13 +18,13 @@ const uses = [['drilling', 'drilling'], ['milling', 'milling'], ['fineMilling', 
 export function LimitSettings({ limitsUm }: { readonly limitsUm: Limits }) {
   const units = useUnits()
   const before = textsOf(limitsUm, (um) => wordNumber(um, units.decimalMark))
-  const [typed, setTyped] = useState(before), [wrong, setWrong] = useState<Refused<Limits>>({})
+  const [typed, setTyped] = useState(before)
+  const read = readFields<Limits>(textsOf(typed, (text) => () => readLimitUm(text))), [wrong, setTried] = useRefused(read)
   const unchanged = uses.every(([use]) => typed[use] === before[use])
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readFields<Limits>(textsOf(typed, (text) => () => readLimitUm(text)))
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
-    setWrong({})
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
+    setTried(false)
     writeDeed({ edits: [{ kind: 'shop', record: 'shop', fields: { limitsUm: read.values } }] })
     offerUndo('Limits for each use: changed.', () => { writeDeed({ edits: [{ kind: 'shop', record: 'shop', fields: { limitsUm } }] }); setTyped(before) })
   }

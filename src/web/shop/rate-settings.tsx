@@ -4,7 +4,8 @@ import type { Units } from '#model/shop-record.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { toFirstWrong } from '#web/parts/first-wrong.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
-import { readFields, type Refused } from '#web/parts/read-fields.ts'
+import { readFields } from '#web/parts/read-fields.ts'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { amountText, readAbove0, readAmount } from '#web/shop/shop-money.ts'
 import { useUnits } from '#web/units.ts'
@@ -15,15 +16,15 @@ type Read = { hand: number | null; day: number | null; hardening: number | null;
 
 /** What making costs, in the shop's own money; jobs begun before keep the rates they were planned with. */
 export function RateSettings({ rates }: { readonly rates: Rates | null }) {
-  const units = useUnits(), [texts, setTexts] = useState<Texts>(() => textsOf(rates ?? noRates, units)), [wrong, setWrong] = useState<Refused<Read>>({})
+  const units = useUnits(), [texts, setTexts] = useState<Texts>(() => textsOf(rates ?? noRates, units))
+  const read = readFields<Read>({
+    hand: () => readAmount(texts.hand, 'handPerHour'), day: () => readAbove0(texts.day, 'hoursPerDay'), hardening: () => readAmount(texts.hardening, 'hardening.cost'), away: () => readAmount(texts.away, 'hardening.days'), cutter: () => readAmount(texts.cutter, 'cutterCost'),
+  }), [wrong, setTried] = useRefused(read)
   const put = (part: Partial<Texts>) => setTexts({ ...texts, ...part }), say = (field: keyof Read) => { const refusal = wrong[field]; return refusal ? sayRefusal(refusal, units) : null }
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readFields<Read>({
-      hand: () => readAmount(texts.hand, 'handPerHour'), day: () => readAbove0(texts.day, 'hoursPerDay'), hardening: () => readAmount(texts.hardening, 'hardening.cost'), away: () => readAmount(texts.away, 'hardening.days'), cutter: () => readAmount(texts.cutter, 'cutterCost'),
-    })
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
-    setWrong({})
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
+    setTried(false)
     const { hand, day, hardening, away, cutter } = read.values, making: Rates = { handPerHour: hand, hoursPerDay: day, hardening: hardening === null && away === null ? null : { cost: hardening, days: away ?? 0 }, cutterCost: cutter }
     writeDeed({ edits: [{ kind: 'shop', record: 'shop', fields: { making } }] })
     offerUndo('What making costs: changed.', () => { writeDeed({ edits: [{ kind: 'shop', record: 'shop', fields: { making: rates } }] }); setTexts(textsOf(rates ?? noRates, units)) })

@@ -6,6 +6,7 @@ import { toFirstWrong } from '#web/parts/first-wrong.ts'
 import { LengthField } from '#web/parts/length-field.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { go } from '#web/router.ts'
 import { JawSetFields } from '#web/shop/jaw-set-fields.tsx'
 import { RecordActions } from '#web/shop/record-actions.tsx'
@@ -17,13 +18,12 @@ import { useTerms, useUnits } from '#web/units.ts'
 export function ViseForm({ vise }: { readonly vise: ViseRecord | null }) {
   const units = useUnits(), { vise: word } = useTerms()
   const [texts, setTexts] = useState<ViseTexts>(() => (vise ? viseTexts(vise, units) : emptyVise()))
-  const [wrong, setWrong] = useState<ViseWrong>({})
+  const read = readVise(texts, vise, units), [wrong, setTried] = useRefused<ViseWrong>(read)
   const put = (part: Partial<ViseTexts>) => setTexts({ ...texts, ...part })
   const putJaw = (id: string, part: Partial<JawTexts>) => put({ jawSets: texts.jawSets.map((jaw) => (jaw.id === id ? { ...jaw, ...part } : jaw)) })
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readVise(texts, vise, units)
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
     keepRecord('vise', vise, vise ? read.values : { ...read.values, retired: false, measured: null })
     go('/shop')
   }

@@ -6,9 +6,10 @@ import { DateField } from '#web/parts/date-field.tsx'
 import { toFirstWrong } from '#web/parts/first-wrong.ts'
 import { Link } from '#web/parts/link.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { go } from '#web/router.ts'
 import { FigureFields } from '#web/shop/instruments/figure-fields.tsx'
-import { instrumentTexts, type InstrumentTexts, type InstrumentWrong, newInstrumentTexts, readInstrument } from '#web/shop/instruments/instrument-texts.ts'
+import { instrumentTexts, type InstrumentTexts, newInstrumentTexts, readInstrument } from '#web/shop/instruments/instrument-texts.ts'
 import { sayKind } from '#web/shop/instruments/say-instrument.ts'
 import { RecordActions } from '#web/shop/record-actions.tsx'
 import { keepRecord } from '#web/shop/record-edit.ts'
@@ -20,12 +21,11 @@ const kinds: readonly InstrumentIs['is'][] = ['plate', 'indicator', 'gauge block
 export function InstrumentForm({ instrument }: { readonly instrument: InstrumentRecord | null }) {
   const units = useUnits()
   const [texts, setTexts] = useState<InstrumentTexts>(() => (instrument ? instrumentTexts(instrument, units) : newInstrumentTexts('plate')))
-  const [wrong, setWrong] = useState<InstrumentWrong>({})
+  const read = readInstrument(texts, instrument, units), [wrong, setTried] = useRefused(read)
   const put = (part: Partial<InstrumentTexts>) => setTexts({ ...texts, ...part })
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readInstrument(texts, instrument, units)
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
     keepRecord('instrument', instrument, instrument ? read.values : { ...read.values, retired: false })
     go('/shop')
   }
@@ -34,7 +34,7 @@ export function InstrumentForm({ instrument }: { readonly instrument: Instrument
       <Link to="/shop" className="back">Shop</Link>
       <h1 className="name-text">{instrument ? `Change ${instrument.name}` : 'Add an instrument or plate'}</h1>
       {instrument ? null : (
-        <Choice label="What it is" value={texts.is} onChange={(is) => { put({ is }); setWrong({}) }} options={kinds.map((is) => ({ value: is, label: sayKind(is, units) }))} />
+        <Choice label="What it is" value={texts.is} onChange={(is) => { put({ is }); setTried(false) }} options={kinds.map((is) => ({ value: is, label: sayKind(is, units) }))} />
       )}
       <div className="field-list book">
         <TextField label="name" value={texts.name} onChange={(name) => put({ name })} maxLength={80} error={wrong.name ? sayRefusal(wrong.name, units) : null} />

@@ -10,6 +10,7 @@ import { Link } from '#web/parts/link.tsx'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { SelectField } from '#web/parts/select-field.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { go } from '#web/router.ts'
 import { machineTexts, type MachineTexts, type MachineWrong, newMachineTexts, readMachine } from '#web/shop/machines/machine-texts.ts'
 import { RecordActions } from '#web/shop/record-actions.tsx'
@@ -18,12 +19,12 @@ import { useUnits } from '#web/units.ts'
 
 /** A machine bars are made with, new or to be changed. A job keeps the machines as they were when its way was chosen. */
 export function MachineForm({ machine }: { readonly machine: MachineRecord | null }) {
-  const units = useUnits(), [texts, setTexts] = useState<MachineTexts>(() => (machine ? machineTexts(machine, units) : newMachineTexts)), [wrong, setWrong] = useState<MachineWrong>({})
+  const units = useUnits(), [texts, setTexts] = useState<MachineTexts>(() => (machine ? machineTexts(machine, units) : newMachineTexts))
+  const read = readMachine(texts, machine, units), [wrong, setTried] = useRefused(read)
   const put = (part: Partial<MachineTexts>) => setTexts({ ...texts, ...part }), say = (field: keyof MachineWrong) => { const refusal = wrong[field]; return refusal ? sayRefusal(refusal, units) : null }
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readMachine(texts, machine, units)
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
     keepRecord('machine', machine, machine ? read.values : { ...read.values, retired: false })
     go('/shop')
   }
@@ -31,7 +32,7 @@ export function MachineForm({ machine }: { readonly machine: MachineRecord | nul
     <form className="page" onSubmit={save} noValidate>
       <Link to="/shop" className="back">Shop</Link>
       <h1 className="name-text">{machine ? `Change ${machine.name}` : 'Add a machine'}</h1>
-      {machine ? null : <Choice label="What it is" value={texts.kind} onChange={(kind) => { put({ kind }); setWrong({}) }} options={machineKinds.map((kind) => ({ value: kind, label: machineWords[kind] }))} />}
+      {machine ? null : <Choice label="What it is" value={texts.kind} onChange={(kind) => { put({ kind }); setTried(false) }} options={machineKinds.map((kind) => ({ value: kind, label: machineWords[kind] }))} />}
       <div className="field-list book">
         <TextField label="name" value={texts.name} maxLength={40} onChange={(name) => put({ name })} error={say('name')} />
       </div>

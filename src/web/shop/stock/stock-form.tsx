@@ -11,6 +11,7 @@ import { Link } from '#web/parts/link.tsx'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { SelectField } from '#web/parts/select-field.tsx'
 import { TextField } from '#web/parts/text-field.tsx'
+import { useRefused } from '#web/parts/use-refused.ts'
 import { go } from '#web/router.ts'
 import { RecordActions } from '#web/shop/record-actions.tsx'
 import { keepRecord } from '#web/shop/record-edit.ts'
@@ -19,12 +20,12 @@ import { useUnits } from '#web/units.ts'
 
 /** Raw material, new or to be changed: a stock length or a stock plate. */
 export function StockForm({ stock }: { readonly stock: StockRecord | null }) {
-  const units = useUnits(), [texts, setTexts] = useState<StockTexts>(() => (stock ? stockTexts(stock, units) : newStockTexts('plate'))), [wrong, setWrong] = useState<StockWrong>({})
+  const units = useUnits(), [texts, setTexts] = useState<StockTexts>(() => (stock ? stockTexts(stock, units) : newStockTexts('plate')))
+  const read = readStock(texts, units), [wrong, setTried] = useRefused(read)
   const put = (part: Partial<StockTexts>) => setTexts({ ...texts, ...part }), say = (field: keyof StockWrong) => { const refusal = wrong[field]; return refusal ? sayRefusal(refusal, units) : null }
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
-    const read = readStock(texts, units)
-    if ('refused' in read) { setWrong(read.refused); return toFirstWrong(event.currentTarget) }
+    if ('refused' in read) { setTried(true); return toFirstWrong(event.currentTarget) }
     keepRecord('stock', stock, stock ? read.values : { ...read.values, retired: false })
     go('/shop')
   }
