@@ -9,6 +9,9 @@ export type SteelState = (typeof steelStates)[number]
 /** Specific cutting force of a group of materials: kc = kc1.1 · h^−mc in N/mm², h in mm. `mc` null: not printed. */
 export type SpecificForce = Cited & { readonly group: string; readonly what: string; readonly kc11MPa: number; readonly mc: number | null }
 
+/** Material factor Kd of thrust and torque of a drill, in the SI form of its handbook. */
+export type DrillFactor = Cited & { readonly what: string; readonly kd: number }
+
 /** Starting values for an end mill in a group. The feed is mm per tooth, or that for each mm of diameter; `to` null: not printed. */
 export type CutterData = Cited & {
   readonly group: string

@@ -25,12 +25,15 @@ export const seatWords: { readonly [code: string]: Say } = {
   'hold-least': (facts, w) => `The nearest limit is ${limitText(facts.limit)}: there is ${ratioText(facts.ratio, w)} times what was asked for, the shop's factor included.`,
   'hold-short': (facts, w) => `Short of what was asked for: ${limitText(facts.limit)}, only ${ratioText(facts.ratio, w)} times. Take less off at a time, more grip, more torque, or a stop.`,
   'clamp-estimated': (facts, w) => `The force of the ${w.vise} is a guess from the torque: with plain or rolling bearings it may be ${whole(facts.leastN)} to ${whole(facts.mostN)} N. Measure it, or take the maker's chart.`,
+  'bows-by': (facts, w) => `Gripped below its middle, the part may bow up by ${w.micrometres(facts.um)} in the middle. Cut level it springs back hollow by that: more grip, less torque, light finishing cuts after slackening to snug.`,
+  'bends-by': (facts, w) => `The drill bends the part down by ${w.micrometres(facts.um)} between the bars: set something between them, or feed lighter.`,
   'hold-not-computed': (facts, w) => `Not computed: ${w.text(Array.isArray(facts.what) ? facts.what.map((what) => limitText(what)) : [])}.`,
   'jaw-slope': () => 'The slope of the fixed jaw and the part\'s squareness.',
   'pull-up': () => 'The cutter pulling the part up.',
   'drill-torque': () => 'The torque of the drill.',
   'drill-thrust': () => 'The thrust of the drill, with nothing under it.',
-  'part-buckles': () => 'The part bowing up between the jaws.',
+  'part-buckles': () => 'The part giving way between the jaws.',
+  'part-bows': () => 'The bow of the part under the jaws, against the tolerance.',
   'part-bends': () => 'The part bending between the bars under the drill.',
   'jaw-pressure': () => 'The pressure of the jaws on the grip.',
   'breaking-through': () => 'What a drill does when it breaks through.',
@@ -38,11 +41,11 @@ export const seatWords: { readonly [code: string]: Say } = {
 }
 
 const plainTerms: { readonly [term: string]: string } = {
-  'jaw-lift': 'how far closing lifts the part', slip: 'slipping along the jaws', tipping: 'tipping across the jaws', overhang: 'overhang past the bars', chatter: 'chatter', castings: 'castings', milling: 'milling', drilling: 'drilling',
+  'jaw-lift': 'how far closing lifts the part', slip: 'slipping along the jaws', tipping: 'tipping across the jaws', overhang: 'overhang past the bars', chatter: 'chatter', castings: 'castings', milling: 'milling', drilling: 'drilling', yielding: 'whether the part yields',
 }
 
 /** A limit, or what was not computed, inside a sentence. */
-function limitText(term: unknown): string {
+export function limitText(term: unknown): string {
   if (typeof term !== 'string') return '?'
   if (Object.hasOwn(plainTerms, term)) return plainTerms[term]!
   const said = term === 'line-contact' || !Object.hasOwn(seatWords, term) ? term.replace('-', ' ') : seatWords[term]!({}, {} as Wording).replace(/\.$/, '')

@@ -18,7 +18,8 @@ export const seatSums: { readonly [formula: string]: SumWords } = {
   'hold-tipping': { title: 'Tipping across the jaws', says: '{has} / {needed}' },
   'hold-drill-torque': { title: 'The torque of the drill', says: '{has} / {needed}' },
   'hold-drill-thrust': { title: 'The thrust of the drill', says: '{has} / {needed}' },
-  'hold-part-buckles': { title: 'The part bowing up between the jaws', says: '{has} / {needed}' },
+  'hold-part-buckles': { title: 'The part giving way between the jaws', says: '{has} / {needed}' },
+  'hold-part-bows': { title: 'The part bowing up under the jaws, against the tolerance', says: '{has} / {needed}' },
   'hold-part-bends': { title: 'The part bending between the bars', says: '{has} / {needed}' },
   'hold-jaw-pressure': { title: 'The pressure of the jaws on the grip', says: '{has} / {needed}' },
 }

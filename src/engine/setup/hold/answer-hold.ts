@@ -14,11 +14,16 @@ export function answerHold(raw: unknown): HoldAnswer {
   return { ...hold, clampN, friction, milling, drilling, findings: findingsOf(hold, range), ignored, sum: sumOf(question, hold) }
 }
 
-function findingsOf({ least, limits, notComputed }: Hold, range: ClampRange | null): readonly Finding[] {
+/** Nobody sees less than this on a part. Common practice, no source. */
+const leastSeenUm = 1
+
+function findingsOf({ least, limits, bowsUm, bendsUm, notComputed }: Hold, range: ClampRange | null): readonly Finding[] {
   return [
     ...(notComputed.includes('line-contact') ? [{ code: 'line-contact', facts: {} }] : []),
     ...(least === null ? [] : [{ code: 'hold-least', facts: { limit: least.limit, ratio: least.ratio } }]),
     ...limits.filter(({ ratio }) => ratio < 1).map(({ limit, ratio }) => ({ code: 'hold-short', facts: { limit, ratio } })),
+    ...(bowsUm === null || bowsUm < leastSeenUm ? [] : [{ code: 'bows-by', facts: { um: bowsUm } }]),
+    ...(bendsUm === null || bendsUm < leastSeenUm ? [] : [{ code: 'bends-by', facts: { um: bendsUm } }]),
     ...(range === null ? [] : [{ code: 'clamp-estimated', facts: { leastN: range.leastN, mostN: range.mostN } }]),
     { code: 'hold-not-computed', facts: { what: notComputed } },
   ]
@@ -26,7 +31,7 @@ function findingsOf({ least, limits, notComputed }: Hold, range: ClampRange | nu
 
 const formulas: { readonly [limit in Limit['limit']]: string } = {
   'slip': 'hold-slip', 'pull-up': 'hold-pull-up', 'tipping': 'hold-tipping', 'drill-torque': 'hold-drill-torque', 'drill-thrust': 'hold-drill-thrust',
-  'part-buckles': 'hold-part-buckles', 'part-bends': 'hold-part-bends', 'jaw-pressure': 'hold-jaw-pressure',
+  'part-buckles': 'hold-part-buckles', 'part-bows': 'hold-part-bows', 'part-bends': 'hold-part-bends', 'jaw-pressure': 'hold-jaw-pressure',
 }
 
 function sumOf({ clampN, friction }: HoldQuestion, { limits }: Hold): readonly Sum[] {

@@ -6,7 +6,7 @@ import { answerHold } from '#engine/setup/hold/answer-hold.ts'
 import { clampForceN } from '#engine/setup/hold/clamp-force.ts'
 import { drillingForce, millingForce } from '#engine/setup/hold/cutting-forces.ts'
 import { frictionAt } from '#engine/setup/hold/friction.ts'
-import { beamOf, compressionOf, onEdgeOf } from '#engine/setup/hold/strength.ts'
+import { beamOf, bowOf, compressionOf, onEdgeOf } from '#engine/setup/hold/strength.ts'
 
 type Strength = { readonly id: string; readonly kind: string; readonly input: { readonly [key: string]: number }; readonly expect: { readonly [key: string]: number } }
 const { cases, published } = JSON.parse(readFileSync('fixtures/shop/strength/strength.json', 'utf8')) as { cases: Strength[]; published: { what: string; inputs: { [key: string]: number }; printed: number }[] }
@@ -39,6 +39,14 @@ describe('strength', () => {
     const beam = beamOf(input as unknown as Parameters<typeof beamOf>[0])
     near(beam.midDeflectionUm, expected.midDeflectionUm!)
     near(beam.midStressMPa, expected.midStressMPa!)
+  })
+
+  test('a strut pressed beside its middle line bows by 0.112 in (Mechanics of Materials, Gere, problem 11.5-1: 30 in long, 2 × 1 in, E 10⁷ psi, 2800 lb at 0.5 in)', () => {
+    const givesWayN = (Math.PI ** 2 * 10e6 * (2 / 12)) / 30 ** 2
+    expect(bowOf({ besideMm: 0.5, forceN: 2800, givesWayN })!.midDeflectionUm / 1000).toBeCloseTo(0.112, 3)
+    // A small force bows it as two end moments do, F e L² / (8 E I) (textbooks, the same); from the force on under which it gives way there is no figure.
+    expect(bowOf({ besideMm: 0.5, forceN: 1, givesWayN })!.midDeflectionUm / 1000 / ((0.5 * 30 ** 2) / (8 * 10e6 * (2 / 12)))).toBeCloseTo(1, 3)
+    expect(bowOf({ besideMm: 0.5, forceN: givesWayN, givesWayN })).toBeNull()
   })
 
   test('a shortening printed in a textbook', () => {
@@ -127,6 +135,25 @@ describe('the calculation hold', () => {
     expect(answer.bendsUm).toBeCloseTo((1000 * 2000 * 44 ** 3) / (48 * 210_000 * ((44 * 40 ** 3) / 12)), 9)
     expect(answer.findings.map(({ code }) => code)).toEqual(['hold-least', ...answer.limits.filter(({ ratio }) => ratio < 1).map(() => 'hold-short'), 'clamp-estimated', 'hold-not-computed'])
     expect(answer.findings.at(-1)!.facts).toEqual({ what: ['overhang', 'chatter', 'breaking-through', 'thin-walls', 'castings'] })
+  })
+
+  test('a thin part gripped low bows up, against its tolerance; gripped over its whole height it does not', () => {
+    const plate = { part: { betweenJawsMm: 60, alongJawsMm: 60, heightMm: 8 }, gripMm: 4, stickOutMm: 4, clamp: { forceN: 18_850 } }
+    // F e L² (1 − ν²) / (8 E I), e = 2, I = 60 · 8³ / 12: 28.7 µm; the bow itself adds a few per cent (own arithmetic)
+    const { bowsUm, limits, findings } = answerHold({ ...plate, toleranceUm: 20 })
+    expect(bowsUm! / 28.7).toBeGreaterThan(1)
+    expect(bowsUm! / 28.7).toBeLessThan(1.1)
+    expect(limits.find(({ limit }) => limit === 'part-bows')).toMatchObject({ has: 20, needed: bowsUm })
+    expect(findings.map(({ code }) => code)).toContain('bows-by')
+    expect(answerHold(plate).limits.map(({ limit }) => limit)).toEqual(['part-buckles'])
+    expect(answerHold({ ...plate, gripMm: 8, stickOutMm: 0 }).bowsUm).toBe(0)
+    // 2 mm give way under π² E t³ / (12 (1 − ν²) W²) · 60 = 25.3 kN (own arithmetic), and no bow is told then
+    expect(answerHold({ ...plate, part: { ...plate.part, heightMm: 2 }, gripMm: 1, clamp: { forceN: 25_400 } })).toMatchObject({ bowsUm: null, least: { limit: 'part-buckles' } })
+  })
+
+  test('says that nobody judged whether the part yields while its yield is not given', () => {
+    expect(answerHold(plain).notComputed).toContain('yielding')
+    expect(answerHold({ ...plain, yieldMPa: 350 }).notComputed).not.toContain('yielding')
   })
 
   test('counts thrust only where nothing is below', () => {

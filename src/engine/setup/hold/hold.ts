@@ -1,4 +1,4 @@
-import { beamOf, onEdgeOf } from '#engine/setup/hold/strength.ts'
+import { beamOf, bowOf, onEdgeOf } from '#engine/setup/hold/strength.ts'
 
 export const contacts = ['flat', 'line'] as const
 
@@ -23,10 +23,12 @@ export type HoldQuestion = {
   readonly nu: number
   /** Null: stresses are given, not judged. */
   readonly yieldMPa: number | null
+  /** What the part may come out out of parallel, for the bow of its clamping; null: the bow is given, not judged. */
+  readonly toleranceUm: number | null
 }
 
-export const limits = ['slip', 'pull-up', 'tipping', 'drill-torque', 'drill-thrust', 'part-buckles', 'part-bends', 'jaw-pressure'] as const
-/** What is needed, the shop's factor in it, and what there is: of one unit, N, N m or MPa. */
+export const limits = ['slip', 'pull-up', 'tipping', 'drill-torque', 'drill-thrust', 'part-buckles', 'part-bows', 'part-bends', 'jaw-pressure'] as const
+/** What is needed, the shop's factor in it, and what there is: of one unit, N, N m, MPa or µm. */
 export type Limit = { readonly limit: (typeof limits)[number]; readonly needed: number; readonly has: number; readonly ratio: number }
 
 /** `least`: the limit with the smallest ratio; null where nothing was computed. Below 1 there is less than was asked for. */
@@ -34,7 +36,10 @@ export type Hold = {
   readonly limits: readonly Limit[]
   readonly least: Limit | null
   readonly pressureMPa: number | null
+  /** How far the drill bends the part down between two bars, in its middle. */
   readonly bendsUm: number | null
+  /** How far the jaws bow a part lower than wide up in its middle, at most; null: it is no such part, or it gives way first. */
+  readonly bowsUm: number | null
   readonly notComputed: readonly string[]
 }
 
@@ -47,13 +52,12 @@ export type Hold = {
  * @source HOLD-RULES STRENGTH
  */
 export function holdOf(question: HoldQuestion): Hold {
-  if (question.contact === 'line') return { limits: [], least: null, pressureMPa: null, bendsUm: null, notComputed: ['line-contact', ...always] }
+  if (question.contact === 'line') return { limits: [], least: null, pressureMPa: null, bendsUm: null, bowsUm: null, notComputed: ['line-contact', ...always] }
   const all = [...millingLimits(question), ...drillingLimits(question), ...partLimits(question)]
-  const beam = bending(question)
   return {
     limits: all, least: all.length === 0 ? null : all.reduce((least, one) => (one.ratio < least.ratio ? one : least)),
-    pressureMPa: pressureOf(question), bendsUm: beam?.midDeflectionUm ?? null,
-    notComputed: [...(question.milling === null ? ['milling'] : []), ...(question.drilling === null ? ['drilling'] : []), ...always],
+    pressureMPa: pressureOf(question), bendsUm: bending(question)?.midDeflectionUm ?? null, bowsUm: bowing(question)?.midDeflectionUm ?? null,
+    notComputed: [...(question.milling === null ? ['milling'] : []), ...(question.drilling === null ? ['drilling'] : []), ...(question.yieldMPa === null ? ['yielding'] : []), ...always],
   }
 }
 
@@ -82,11 +86,24 @@ function drillingLimits({ drilling, clampN, friction, factors, betweenJawsMm }: 
 }
 
 function partLimits(question: HoldQuestion): readonly Limit[] {
-  const { clampN, yieldMPa, betweenJawsMm, heightMm, eMPa, nu } = question, pressureMPa = pressureOf(question), heldMm = heldLengthMm(question), beam = bending(question)
-  // a part lower than wide is a plate pushed at its edges, free to turn at both
-  const buckles = heightMm < betweenJawsMm ? limitOf('part-buckles', clampN, onEdgeOf({ heightMm: betweenJawsMm, thicknessMm: heightMm, eMPa, nu, yieldMPa: yieldMPa ?? 0 }).hingedNPerMm * heldMm) : []
-  if (yieldMPa === null) return buckles
-  return [...buckles, ...(beam === null ? [] : limitOf('part-bends', question.factors.drilling * beam.midStressMPa, yieldMPa)), ...limitOf('jaw-pressure', pressureMPa, yieldMPa)]
+  const { clampN, yieldMPa, toleranceUm } = question, beam = bending(question), bow = bowing(question)
+  return [
+    ...(isPlate(question) ? limitOf('part-buckles', clampN, givesWayN(question)) : []),
+    ...(bow === null || toleranceUm === null ? [] : limitOf('part-bows', bow.midDeflectionUm, toleranceUm)),
+    ...(beam === null || yieldMPa === null ? [] : limitOf('part-bends', question.factors.drilling * beam.midStressMPa, yieldMPa)),
+    ...(yieldMPa === null ? [] : limitOf('jaw-pressure', pressureOf(question), yieldMPa)),
+  ]
+}
+
+/** A part lower than wide is a plate pushed at its edges, free to turn at both. */
+const isPlate = ({ heightMm, betweenJawsMm }: HoldQuestion): boolean => heightMm < betweenJawsMm
+const givesWayN = (question: HoldQuestion): number =>
+  heldLengthMm(question) * onEdgeOf({ heightMm: question.betweenJawsMm, thicknessMm: question.heightMm, eMPa: question.eMPa, nu: question.nu, yieldMPa: question.yieldMPa ?? 0 }).hingedNPerMm
+
+/** Gripped below its middle, a plate bows up: the jaws press at half the grip. */
+function bowing(question: HoldQuestion): ReturnType<typeof bowOf> {
+  const { heightMm, gripMm, clampN } = question
+  return isPlate(question) ? bowOf({ besideMm: Math.max(0, (heightMm - gripMm) / 2), forceN: clampN, givesWayN: givesWayN(question) }) : null
 }
 
 const heldLengthMm = ({ alongJawsMm, jawWidthMm }: HoldQuestion): number => Math.min(alongJawsMm, jawWidthMm ?? alongJawsMm)

@@ -27,7 +27,7 @@ export function readHold(raw: RawObject): HoldCase {
     gripMm: raw.number('gripMm'), stickOutMm: raw.number('stickOutMm'), contact: part?.shape === 'round' ? 'line' : contact, friction,
     clamp: raw.object('clamp', readClamp)!, mill: raw.objectOr('milling', readMilling, null), drill: raw.objectOr('drilling', readDrilling, null),
     factors: raw.objectOr('factors', (object) => ({ milling: object.numberOr('milling', commonFactors.milling), drilling: object.numberOr('drilling', commonFactors.drilling) }), commonFactors),
-    eMPa: raw.numberOr('eMPa', 210_000, mostMPa), nu: raw.numberOr('nu', 0.3), yieldMPa: raw.numberOr('yieldMPa', null, mostMPa),
+    eMPa: raw.numberOr('eMPa', 210_000, mostMPa), nu: raw.numberOr('nu', 0.3), yieldMPa: raw.numberOr('yieldMPa', null, mostMPa), toleranceUm: raw.numberOr('toleranceUm', null),
   }
 }
 
@@ -76,7 +76,7 @@ export type ClampRange = { readonly leastN: number; readonly mostN: number }
  */
 export function holdQuestionFrom({ clamp, mill, drill, ...rest }: HoldCase): { readonly question: HoldQuestion; readonly range: ClampRange | null } {
   for (const key of ['betweenJawsMm', 'alongJawsMm', 'heightMm'] as const) refuseNotPositive(rest[key], `part.${key}`)
-  for (const [key, given] of Object.entries({ gripMm: rest.gripMm, jawWidthMm: rest.jawWidthMm, friction: rest.friction, eMPa: rest.eMPa, yieldMPa: rest.yieldMPa })) if (given !== null) refuseNotPositive(given, key)
+  for (const [key, given] of Object.entries({ gripMm: rest.gripMm, jawWidthMm: rest.jawWidthMm, friction: rest.friction, eMPa: rest.eMPa, yieldMPa: rest.yieldMPa, toleranceUm: rest.toleranceUm })) if (given !== null) refuseNotPositive(given, key)
   for (const key of ['milling', 'drilling'] as const) refuseNotPositive(rest.factors[key], `factors.${key}`)
   if (clamp.by === null) refuseNotPositive(clamp.forceN, 'clamp.forceN')
   else refuseTorque(clamp.by)

@@ -29,3 +29,14 @@ export function beamOf(beam: { readonly widthMm: number; readonly depthMm: numbe
     midStressMPa: (beam.forceN * beam.spanMm * beam.depthMm) / (8 * inertiaMm4),
   }
 }
+
+/**
+ * How far the middle of a strut goes sideways that is pressed beside its middle line, its ends free to turn:
+ * e (sec(π/2 √(F/Fe)) − 1), Fe the force under which it gives way. Null from that force on: it goes as far as it is let.
+ *
+ * @source STRENGTH
+ */
+export function bowOf(strut: { readonly besideMm: number; readonly forceN: number; readonly givesWayN: number }): { readonly midDeflectionUm: number } | null {
+  const share = strut.forceN / strut.givesWayN
+  return share >= 1 ? null : { midDeflectionUm: 1000 * strut.besideMm * (1 / Math.cos((Math.PI / 2) * Math.sqrt(share)) - 1) }
+}

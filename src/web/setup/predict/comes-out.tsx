@@ -1,3 +1,4 @@
+import { lazy, Suspense, useState } from 'react'
 import { sides } from '#model/part.ts'
 import type { Choice as ChoiceOf } from '#model/setup.ts'
 import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
@@ -6,11 +7,12 @@ import { Choice } from '#web/parts/choice.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { AfterTheCut } from '#web/setup/predict/after-the-cut.tsx'
-import { HowItHolds } from '#web/setup/predict/how-it-holds.tsx'
 import { sayComesOut, sayContribution, sayFigures } from '#web/setup/predict/say-prediction.ts'
 import { SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
 import '#web/setup/predict/predict.css'
 import { isRefused } from '#web/setup/view/view-from.ts'
+
+const HowItHolds = lazy(async () => ({ default: (await import('#web/setup/predict/how-it-holds.tsx')).HowItHolds }))
 
 /** What the part will come out as on the choice looked at. It arrives after the ranking and changes nothing of it. */
 export function ComesOut() {
@@ -23,9 +25,20 @@ export function ComesOut() {
       <output className="comes-out-said">{prediction === null ? <Waiting /> : sayComesOut(prediction, units) ?? 'Not foretold.'}</output>
       <Choice label="Side at the fixed jaw" value={form.side ?? 'unknown'} options={sides.map((side) => ({ value: side, label: side }))} onChange={(side) => dispatch({ do: 'take side', side })} />
       {prediction === null ? null : <Told choice={shown} prediction={prediction} />}
-      <HowItHolds choice={shown} />
+      <ClampWorth choice={shown} />
       <AfterTheCut choice={shown} prediction={prediction} />
     </section>
+  )
+}
+
+/** Fetched when it is first opened; what was typed stays when it is folded again. */
+function ClampWorth({ choice }: { readonly choice: ChoiceOf }) {
+  const [opened, setOpened] = useState(false)
+  return (
+    <details className="comes-out-more" onToggle={() => setOpened(true)}>
+      <summary>What the clamp is worth</summary>
+      {opened ? <Suspense><HowItHolds choice={choice} /></Suspense> : null}
+    </details>
   )
 }
 

@@ -1,48 +1,54 @@
 import { useState } from 'react'
 import { answerHold, type HoldAnswer } from '#engine/setup/hold/answer-hold.ts'
+import { drillPlaceOf } from '#engine/setup/hold/drill-place.ts'
 import { specificForces } from '#reference/cutting/specific-forces.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Choice } from '#model/setup.ts'
+import { limitText } from '#words/findings/seat.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { wordingFor } from '#words/wording.ts'
-import { NumberField } from '#web/parts/number-field.tsx'
-import { SelectField } from '#web/parts/select-field.tsx'
 import { ShowSum } from '#web/parts/show-sum.tsx'
 import { useDesk } from '#web/setup/desk.ts'
-import { holdCase, type HoldTyped, noHold } from '#web/setup/predict/hold-case.ts'
+import { holdCase, noHold } from '#web/setup/predict/hold-case.ts'
+import { HoldFields } from '#web/setup/predict/hold-fields.tsx'
 
 const groups = specificForces.flatMap(({ group, kc11MPa, mc }) => (mc === null ? [] : [{ group, kc11MPa, mc }]))
 
-/** What the clamp is worth against the deepest cut, folded away: a ratio and the limit it is of, and what was not looked at. */
+/** What the clamp is worth against the deepest cut and the largest drill: each limit as a ratio, and what was not looked at. */
 export function HowItHolds({ choice }: { readonly choice: Choice }) {
-  const { view: { answered }, bench: { jaws }, state: { form }, units } = useDesk(), [typed, setTyped] = useState(noHold), w = wordingFor(units)
-  const asked = () => holdCase(typed, { question: answered!.question, choice, jaws, side: form.side ?? 'unknown', forceOf: (group) => groups.find((one) => one.group === group)!, unit: units.length })
-  const [answer, refusal] = answeredOr(asked)
-  const field = (name: keyof HoldTyped, label: string, ifEmpty?: string) => <NumberField label={label} value={typed[name]} {...(ifEmpty === undefined ? {} : { ifEmpty })} onChange={(text) => setTyped({ ...typed, [name]: text })} />
+  const { view: { answered }, bench: { jaws, bars }, state: { form }, units } = useDesk(), [typed, setTyped] = useState(noHold)
+  const question = answered!.question, drilled = drillPlaceOf(question, choice, bars)
+  const [answer, refusal] = answeredOr(() => holdCase(typed, { question, choice, drilled, jaws, side: form.side ?? 'unknown', forceOf: (group) => groups.find((one) => one.group === group)!, unit: units.length }))
   return (
-    <details className="comes-out-more">
-      <summary>What the clamp is worth</summary>
-      <div className="comes-out-typed">
-        {field('torqueNm', 'N m at the handle')}{field('lead', `lead of the screw, ${units.length}`)}{field('forceN', 'or N, measured')}
-        {field('diameter', `cutter ⌀, ${units.length}`)}{field('teeth', 'teeth')}{field('feed', `feed a tooth, ${units.length}`)}{field('width', `width of cut, ${units.length}`)}{field('helix', 'helix, degrees', '0')}
-        <SelectField label="steel, group of VDI 3323" value={typed.group} options={groups.map(({ group, kc11MPa }) => ({ value: group, label: `${group}: ${kc11MPa} N/mm²` }))} onChange={(group) => setTyped({ ...typed, group })} />
-      </div>
+    <>
+      <HoldFields typed={typed} take={setTyped} groups={groups} drilled={drilled} />
       <p className="setup-lines setup-open">
-        The depth is that of the deepest cut over a jaw. Taken where nothing else is given: three times the force for milling (common practice, no source); friction 0.07 for smooth jaws with coolant, else by jaw face and surface (a clamping
-        handbook); a plain screw passes on a fifth of the torque (common practice, no source).
+        The depth is that of the deepest cut over a jaw; the drill the largest of the setup unless another is typed, where its holes have least under them: outside the bars, else midway between them. Taps and reamers are not computed. Taken
+        where nothing else is given: three times the force for milling, twice for drilling (common practice, no source); friction 0.07 for smooth jaws with coolant, else by jaw face and surface (a clamping handbook); a plain screw passes on a
+        fifth of the torque (common practice, no source).
       </p>
       {refusal === null ? null : <p className="setup-refusal">{sayRefusal(refusal, units)}</p>}
-      {answer === null ? null : (
-        <>
-          {answer.least === null ? null : <p className="comes-out-said">{w.number(Math.floor(100 * answer.least.ratio) / 100)} times what was asked for</p>}
-          <ul className="setup-points">{answer.findings.map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units)}</li>)}</ul>
-          <ShowSum sums={answer.sum} />
-        </>
-      )}
-    </details>
+      {answer === null ? null : <Worth answer={answer} />}
+    </>
   )
 }
+
+function Worth({ answer: { limits, least, findings, sum } }: { readonly answer: HoldAnswer }) {
+  const { units } = useDesk(), w = wordingFor(units), times = (ratio: number) => (ratio >= 100 ? 'over 100 times' : `${w.number(Math.floor(100 * ratio) / 100)} times`)
+  return (
+    <>
+      {least === null ? null : <p className="comes-out-said">{times(least.ratio)} what was asked for</p>}
+      <dl className="comes-out-limits" aria-label="There is of what was asked for">
+        {limits.map(({ limit, ratio }) => <div key={limit} data-short={ratio < 1 ? '' : undefined}><dt>{capital(limitText(limit))}</dt><dd>{ratio < 1 ? 'short: ' : ''}{times(ratio)}</dd></div>)}
+      </dl>
+      <ul className="setup-points">{findings.map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units)}</li>)}</ul>
+      <ShowSum sums={sum} />
+    </>
+  )
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 function answeredOr(asked: () => object | null): readonly [HoldAnswer | null, Refusal | null] {
   try {

@@ -29,9 +29,10 @@ test('an outcome keeps what was foretold without the shop’s own scatter, and n
   expect(() => outcomeFrom('s', { across: 'much', along: '' }, null, 'mm')).toThrow(Refusal)
 })
 
+const question = { part: { shape: 'block', betweenJawsMm: 60, alongJawsMm: 60, heightMm: 30, hollows: [] }, vise: { jawHeightMm: 45, jawWidthMm: 125, openingMm: 125 }, cuts: [{ kind: 'face', depthMm: 2, overJaw: true, runThroughMm: 0.5 }], wishes: { toleranceUm: 20 } } as unknown as SetupQuestion
+const about = { question, drilled: { largestMm: 22.225, carried: true, betweenBarsMm: 48 }, choice: { gripMm: 20, stickOutMm: 10 }, jaws: { face: 'smooth' }, side: 'unknown', forceOf: () => ({ kc11MPa: 1500, mc: 0.22 }), unit: 'mm' } as const
+
 test('the clamp is asked with the deepest cut, and only once its force can be worked out', () => {
-  const question = { part: { shape: 'block', betweenJawsMm: 60, alongJawsMm: 60, heightMm: 30, hollows: [] }, vise: { jawHeightMm: 45, jawWidthMm: 125, openingMm: 125 }, cuts: [{ kind: 'face', depthMm: 2, overJaw: true, runThroughMm: 0.5 }] } as unknown as SetupQuestion
-  const about = { question, choice: { gripMm: 20, stickOutMm: 10 }, jaws: { face: 'smooth' }, side: 'unknown', forceOf: () => ({ kc11MPa: 1500, mc: 0.22 }), unit: 'mm' } as const
   expect(holdCase(noHold, about)).toBeNull()
   expect(holdCase({ ...noHold, torqueNm: '60' }, about)).toBeNull()
   // By hand: F = 2 π · 0.2 · 60 000 / 4 = 18 850 N at the common efficiency.
@@ -39,4 +40,16 @@ test('the clamp is asked with the deepest cut, and only once its force can be wo
   expect(clamped.clampN).toBeCloseTo(18_850, -1)
   expect(clamped.notComputed).toContain('milling')
   expect(answerHold(holdCase({ ...noHold, forceN: '20000', diameter: '16', teeth: '4', feed: '0.05', width: '8', helix: '30' }, about)).limits.map(({ limit }) => limit)).toContain('tipping')
+  expect(clamped.limits.map(({ limit }) => limit)).toEqual(['part-buckles', 'part-bows'])
+})
+
+test('the largest drill of the setup is asked with once its feed and the factor of its material are given, another that is typed before it', () => {
+  const typed = { ...noHold, forceN: '20000', drillFeed: '.2032', yieldMPa: '350' }
+  expect(answerHold(holdCase(typed, about)).drilling).toBeNull()
+  // 7/8 in at 0.008 in in steel of 200 HB: the handbook's example, 2313 lb, 559 in lb (result from memory).
+  const { drilling, limits } = answerHold(holdCase({ ...typed, kd: '24000' }, about))
+  expect(drilling!.thrustN / 10_288).toBeCloseTo(1, 1)
+  expect(limits.map(({ limit }) => limit)).toEqual(['drill-torque', 'part-buckles', 'part-bows', 'part-bends', 'jaw-pressure'])
+  // Torque goes with the diameter to the power of 1.8: half as large, 3.48 times as little.
+  expect(drilling!.torqueNm / answerHold(holdCase({ ...typed, kd: '24000', drill: '11.1125' }, about)).drilling!.torqueNm).toBeCloseTo(2 ** 1.8, 6)
 })
