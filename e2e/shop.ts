@@ -18,8 +18,9 @@ export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: Sh
   /** How the shop is opened to others; null: it is not. */
   opened: [null, { option: true }],
   shop: async ({ demo, opened, postgres }, use, { testId, retry }) => {
-    const env = postgres ? { TWINREST_DATABASE_URL: await postgres.makeDatabase(`story_${testId.replaceAll('-', '_')}_${retry}`) } : {}
-    const shop = await startShop({ demo, env, ...opened })
+    // Where the server looks, and the command that a story runs at the machine.
+    if (postgres) process.env['TWINREST_DATABASE_URL'] = await postgres.makeDatabase(`story_${testId.replaceAll('-', '_')}_${retry}`)
+    const shop = await startShop({ demo, ...opened })
     await use(shop)
     await shop.clear()
   },

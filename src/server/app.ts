@@ -35,7 +35,7 @@ export type AppOptions = { readonly webFolder: string; readonly files?: ReturnTy
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
 export function createApp(store: Store, { webFolder, files = staticFilesOf(webFolder), log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backups = null, logRequests = false }: AppOptions): Hono {
-  const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(Date.now) }
+  const app = new Hono(), doors: Doors = { app, opened: [] }, access: Access = { store, reach, limits, unlocked: unlockedOf(store, Date.now) }
   const metrics: Metrics = metricsOf()
   app.use('/api/*', metrics.measure(logRequests ? log : null))
   app.use('/api/*', (c, next) => { c.header('cache-control', 'no-store'); return next() })

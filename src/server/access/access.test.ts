@@ -12,8 +12,8 @@ import type { Reach } from '#server/access/reach.ts'
 import { createPlainApp } from '#server/access/trust-files.ts'
 import { unlockedOf } from '#server/access/unlocked.ts'
 import { createApp } from '#server/app.ts'
-import { keepPassphrase } from '#store/access.ts'
-import { openExample } from '#store/example-store.ts'
+import { keepPassphrase, keptPassphrase } from '#store/access.ts'
+import { nextDoorTo, openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
 import { renewCertificate } from '#tasks/access/certificate/shop-certificate.ts'
 import { inviteDevice } from '#tasks/access/devices.ts'
@@ -77,7 +77,7 @@ describe('on the network, without a token', () => {
     expect(answers.filter(({ refused }) => !refused).map(({ door }) => door).sort()).toEqual([...openDoors].sort())
   })
 
-  it.each(['', 'twinrest-device=', `__Host-twinrest-device=${'a'.repeat(43)}`, '__Host-twinrest-device=%00', "__Host-twinrest-device=' or 1=1 --", `twinrest-owner=${'a'.repeat(43)}`])('%j opens nothing', async (cookie) => {
+  it.each(['', 'twinrest-device=', `__Host-twinrest-device=${'a'.repeat(43)}`, '__Host-twinrest-device=%00', "__Host-twinrest-device=' or 1=1 --", `twinrest-owner=9999999999999.${'a'.repeat(43)}`])('%j opens nothing', async (cookie) => {
     await enrolled()
     expect(await ask('/api/shop', { cookie })).toMatchObject({ status: 401, body: { refused: 'device-not-enrolled' } })
   })
@@ -159,13 +159,22 @@ describe("the owner's passphrase", () => {
     const cookie = await enrolled(), other = await enrolled('other')
     expect(await ask('/api/owner/unlock', { cookie, body: { passphrase: 'not this one at all' } })).toMatchObject({ status: 422, body: { refused: 'passphrase-wrong' }, cookies: [] })
     const answer = await ask('/api/owner/unlock', { cookie, body: { passphrase } }), owner = cookieOf(answer)
-    expect(answer.cookies[0]).toMatch(/^__Host-twinrest-owner=[\w-]{43}; Max-Age=600; Path=\/; HttpOnly; Secure; SameSite=Strict$/)
+    expect(answer.cookies[0]).toMatch(/^__Host-twinrest-owner=\d+\.[\w-]{43}; Max-Age=600; Path=\/; HttpOnly; Secure; SameSite=Strict$/)
     const made = await ask('/api/devices/code', { cookie: `${cookie}; ${owner}`, method: 'POST' })
     expect([made.status, isCode(String(made.body.code))]).toEqual([200, true])
     expect((await ask('/api/devices/code', { cookie: `${other}; ${owner}`, method: 'POST' })).status).toBe(403)
     expect((await ask('/api/access', { cookie: `${cookie}; ${owner}` })).body).toMatchObject({ owner: { set: true, unlocked: true } })
-    expect((await ask('/api/owner/lock', { cookie: `${cookie}; ${owner}`, method: 'POST' })).cookies[0]).toContain('Max-Age=0')
-    expect((await ask('/api/devices/code', { cookie: `${cookie}; ${owner}`, method: 'POST' })).status).toBe(403)
+    const locked = await ask('/api/owner/lock', { cookie: `${cookie}; ${owner}`, method: 'POST' })
+    expect(locked.cookies[0]).toMatch(/^__Host-twinrest-owner=; Max-Age=0;/)
+    expect((await ask('/api/devices/code', { cookie: `${cookie}; ${cookieOf(locked)}`, method: 'POST' })).status).toBe(403)
+  })
+
+  it('given to one process counts in another and after a restart, until the device is revoked', async () => {
+    const cookie = await enrolled(), both = `${cookie}; ${cookieOf(await ask('/api/owner/unlock', { cookie, body: { passphrase } }))}`, at = open(lan)
+    expect((await ask('/api/devices/code', { at, cookie: both, method: 'POST' })).status).toBe(200)
+    const { body } = await ask('/api/access', { at, cookie: both }), { id } = body.device as { id: string }
+    expect((await ask(`/api/devices/${id}/revoke`, { cookie: both, body: {} })).status).toBe(200)
+    expect((await ask('/api/devices/code', { at, cookie: both, method: 'POST' })).status).toBe(401)
   })
 
   it('is needed for new initials and for taking initials back, not for units of a person', async () => {
@@ -190,13 +199,39 @@ describe("the owner's passphrase", () => {
   })
 })
 
-it('an unlocking holds for ten minutes, for the device it was made on', () => {
-  let now = 0
-  const unlocked = unlockedOf(() => now), token = unlocked.open('tablet')
-  now = 10 * 60_000 - 1
-  expect([unlocked.isOpen(token, 'tablet'), unlocked.isOpen(token, 'phone'), unlocked.isOpen('', 'tablet')]).toEqual([true, false, false])
-  now += 1
-  expect(unlocked.isOpen(token, 'tablet')).toBe(false)
+describe('an unlocking', () => {
+  let now: number, token: string
+  const holds = (given = token, device = 'tablet', of = store) => unlockedOf(of, () => now).isOpen(given, device)
+  beforeEach(async () => {
+    now = 0
+    await ownerIsSet()
+    token = unlockedOf(store, () => now).open('tablet', (await keptPassphrase(store))!)
+  })
+
+  it('holds for ten minutes', async () => {
+    now = 10 * 60_000 - 1
+    expect(await holds()).toBe(true)
+    now += 1
+    expect(await holds()).toBe(false)
+  })
+
+  it('holds for the device and the shop it was made for, though another has the same passphrase', async () => {
+    const other = await nextDoorTo(store)
+    await keepPassphrase(other, (await keptPassphrase(store))!, makerFor('', 'test'))
+    expect([await holds(), await holds(token, 'phone'), await holds(token, 'here'), await holds(token, 'tablet', other)]).toEqual([true, false, false, false])
+  })
+
+  it('ends with the passphrase, also where the same words are set again', async () => {
+    const { hash, cost } = (await keptPassphrase(store))!
+    await keepPassphrase(store, { salt: 'BBBB', hash, cost }, makerFor('', 'test'))
+    expect(await holds()).toBe(false)
+  })
+
+  it('is not made, lengthened or bent by whoever has none of the key', async () => {
+    const [untilMs, seal] = token.split('.') as [string, string], turned = `${seal.startsWith('A') ? 'B' : 'A'}${seal.slice(1)}`
+    for (const forged of ['', '.', untilMs, `${Number(untilMs) + 1}.${seal}`, `0${untilMs}.${seal}`, `${untilMs}.${turned}`, `${untilMs}.${seal.slice(1)}`, `${untilMs}.${seal}A`, `${untilMs}.`, `NaN.${seal}`, `-1.${seal}`, 'x'.repeat(100_000)]) expect(await holds(forged), forged.slice(0, 80)).toBe(false)
+    expect(await holds()).toBe(true)
+  })
 })
 
 it('the first passphrase is set on this machine alone', async () => {

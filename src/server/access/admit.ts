@@ -64,5 +64,5 @@ export const unlockedName = ({ device }: Pick<Caller, 'device'>): string => devi
 async function callerOf(c: Context, { store, reach, unlocked }: Access): Promise<Caller> {
   const origin = originOf(c, reach)
   const device = origin.here ? null : await deviceBringing(store, bringsDevice(c, origin.https))
-  return { ...origin, device, isOwner: async () => unlocked.isOpen(bringsOwner(c, origin.https), unlockedName({ device })) || (origin.here && !await ownerIsSet(store)) }
+  return { ...origin, device, isOwner: async () => await unlocked.isOpen(bringsOwner(c, origin.https), unlockedName({ device })) || (origin.here && !await ownerIsSet(store)) }
 }

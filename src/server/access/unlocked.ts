@@ -1,33 +1,37 @@
-import { createHash, randomBytes } from 'node:crypto'
+import { createHmac, hkdfSync, timingSafeEqual } from 'node:crypto'
+import { type KeptPassphrase, keptPassphrase } from '#store/access.ts'
+import type { Store } from '#store/store.ts'
 
 /** How long the owner's passphrase, once given, is not asked for again on that device. */
 const unlockedMs = 10 * 60_000
 export const unlockedS = unlockedMs / 1000
 
-/** Who has given the owner's passphrase lately: kept in memory, for one device each. */
+/**
+ * Who has given the owner's passphrase lately. Nobody keeps a list: the device brings a token that says until when, sealed for
+ * it and its shop by a key that comes from the kept passphrase. Every process over the shop takes it, after a restart too, and
+ * a new passphrase ends them all.
+ */
 export type Unlocked = {
-  /** @returns a token that says so */
-  readonly open: (device: string) => string
-  readonly isOpen: (token: string, device: string) => boolean
-  readonly close: (token: string) => void
-  readonly closeAll: () => void
+  /** @param proved  the passphrase as it was kept when it was given */
+  readonly open: (device: string, proved: KeptPassphrase) => string
+  readonly isOpen: (token: string, device: string) => Promise<boolean>
 }
 
-export function unlockedOf(nowMs: () => number): Unlocked {
-  const open = new Map<string, { readonly device: string; readonly untilMs: number }>()
-  const hashOf = (token: string) => createHash('sha256').update(token).digest('hex')
+export function unlockedOf(store: Store, nowMs: () => number): Unlocked {
+  const sealOf = (untilMs: string, device: string, kept: KeptPassphrase) => createHmac('sha256', keyFrom(kept)).update(JSON.stringify([store.shop, device, untilMs])).digest()
   return {
-    open(device) {
-      for (const [hash, { untilMs }] of open) if (untilMs <= nowMs()) open.delete(hash)
-      const token = randomBytes(32).toString('base64url')
-      open.set(hashOf(token), { device, untilMs: nowMs() + unlockedMs })
-      return token
+    open(device, proved) {
+      const untilMs = String(nowMs() + unlockedMs)
+      return `${untilMs}.${sealOf(untilMs, device, proved).toString('base64url')}`
     },
-    isOpen(token, device) {
-      const found = open.get(hashOf(token))
-      return found !== undefined && found.device === device && found.untilMs > nowMs()
+    async isOpen(token, device) {
+      const [, untilMs, seal] = /^(\d{1,15})\.([\w-]{43})$/.exec(token) ?? []
+      if (untilMs === undefined || seal === undefined || Number(untilMs) <= nowMs()) return false
+      const kept = await keptPassphrase(store)
+      return kept !== null && timingSafeEqual(sealOf(untilMs, device, kept), Buffer.from(seal, 'base64url'))
     },
-    close: (token) => { open.delete(hashOf(token)) },
-    closeAll: () => open.clear(),
   }
 }
+
+/** For this one use: the kept hash itself seals nothing. @source RFC-5869 */
+const keyFrom = ({ hash, salt }: KeptPassphrase): Buffer => Buffer.from(hkdfSync('sha256', Buffer.from(hash, 'base64'), Buffer.from(salt, 'base64'), 'twinrest owner unlocked', 32))

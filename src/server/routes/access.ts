@@ -4,8 +4,9 @@ import { deviceNameSchema, standingSchema } from '#model/access.ts'
 import { idSchema } from '#model/change.ts'
 import { Refusal } from '#model/refusal.ts'
 import { type Access, mindOwner, unlockedName } from '#server/access/admit.ts'
-import { bringsDevice, bringsOwner, giveDevice, giveOwner } from '#server/access/cookies.ts'
+import { bringsDevice, giveDevice, giveOwner } from '#server/access/cookies.ts'
 import { type Doors, openRoute } from '#server/open-route.ts'
+import type { KeptPassphrase } from '#store/access.ts'
 import { dismissDevice, enrolDevice, inviteDevice, listDevices, renameDevice } from '#tasks/access/devices.ts'
 import { ownerIsSet, provePassphrase, setPassphrase } from '#tasks/access/owner.ts'
 import { makerFor } from '#tasks/maker.ts'
@@ -62,26 +63,21 @@ function addOwnerRoutes(doors: Doors, { store, limits, unlocked }: Access): void
     await limits.passphrase.take(c.get('caller').address)
     await limits.passphraseAll.take('all')
   }
-  const unlock = (c: Context) => giveOwner(c, unlocked.open(unlockedName(c.get('caller'))), c.get('caller').https)
+  const unlock = (c: Context, proved: KeptPassphrase) => giveOwner(c, unlocked.open(unlockedName(c.get('caller')), proved), c.get('caller').https)
   openRoute(doors, { method: 'post', path: '/api/owner/unlock', summary: 'Give the owner\'s passphrase: for ten minutes owner actions are let through on this device.', body: passphraseSchema, answer: done }, async (c, { passphrase }) => {
     await counted(c)
-    await provePassphrase(store, passphrase)
-    unlock(c)
+    unlock(c, await provePassphrase(store, passphrase))
     return c.json({ done: true })
   })
   openRoute(doors, { method: 'post', path: '/api/owner/lock', summary: 'Ask for the passphrase again from now on.', answer: done }, async (c) => {
-    const { https } = c.get('caller')
-    unlocked.close(bringsOwner(c, https))
-    giveOwner(c, '', https)
+    giveOwner(c, '', c.get('caller').https)
     return c.json({ done: true })
   })
   openRoute(doors, { method: 'post', path: '/api/owner/passphrase', summary: 'Set the owner\'s passphrase: the first on the machine itself, a later one by the owner.', body: passphraseSchema, answer: done }, async (c, { passphrase }) => {
     await counted(c)
     if (await ownerIsSet(store)) await mindOwner(c)
     else if (!c.get('caller').here) throw new Refusal('machine-only')
-    await setPassphrase(store, passphrase, makerFor('', unlockedName(c.get('caller'))))
-    unlocked.closeAll()
-    unlock(c)
+    unlock(c, await setPassphrase(store, passphrase, makerFor('', unlockedName(c.get('caller')))))
     return c.json({ done: true })
   })
 }
