@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react'
 import { barsFrom } from '#engine/rack/bar-from.ts'
 import { type RegrindOfShop, regrindOfShop, type RegrindWish } from '#engine/rack/regrind/regrind-of-shop.ts'
-import { lowFrom, usualRegrind } from '#engine/rack/regrind/regrind-typed.ts'
 import { workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
+import { readNumber } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -10,7 +10,7 @@ import { PickBars } from '#web/inspect/pick/pick-bars.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { type RackBar, type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
-import { RegrindFields, readWish } from '#web/rack/regrind/regrind-fields.tsx'
+import { RegrindFields, readWish, usualRegrind } from '#web/rack/regrind/regrind-fields.tsx'
 import { RegrindAnswer } from '#web/rack/regrind/regrind-answer.tsx'
 import { nameAmong } from '#web/rack/say-bar.ts'
 import { today } from '#web/today.ts'
@@ -66,7 +66,8 @@ function useAnswer(shop: ShopSnapshot, ids: readonly string[], wish: Omit<Regrin
   return useMemo(() => {
     if (ids.length === 0 || wish === null) return null
     try {
-      return regrindOfShop(ids, facts.bars, facts.work, { ...wish, lowUm: lowFrom(Object.fromEntries(ids.map((id) => [id, low[id] ?? '']))) })
+      const lowUm = Object.fromEntries(ids.flatMap((id) => ((low[id] ?? '').trim() === '' ? [] : [[id, lowerBy(low[id]!)]])))
+      return regrindOfShop(ids, facts.bars, facts.work, { ...wish, lowUm })
     } catch (error) {
       if (error instanceof Refusal) return error
       throw error
@@ -74,6 +75,12 @@ function useAnswer(shop: ShopSnapshot, ids: readonly string[], wish: Omit<Regrin
     // `asked` holds ids, wish and low by what is in them.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [facts, asked])
+}
+
+function lowerBy(text: string): number {
+  const um = readNumber(text, 'lowUm')
+  if (um < 0) throw new Refusal('wish-negative', { field: 'lowUm', given: um, needed: 0 })
+  return um
 }
 
 /** `bars[1]` is said by the name people use. */
