@@ -19,10 +19,11 @@ function sayWay({ coming }: WayForetold, w: Wording): string {
 /** One row of a list: the least that has to be said, and whether something was never measured. */
 export function sayShortly(prediction: Prediction, units: Units): string | null {
   if (prediction.status !== 'foretold') return null
-  const w = wordingFor(units), all = prediction.ways.flatMap(({ coming }) => (coming.status === 'predicted' ? [coming] : []))
+  const w = wordingFor(units), all = prediction.ways.flatMap(({ held, coming }) => (coming.status === 'predicted' ? [{ held, ...coming }] : []))
   if (all.length === 0) return null
   const missed = all.some(({ chanceWithin }) => chanceWithin !== null && chanceWithin < 0.95)
-  return `comes out within ${all.map(({ overall }) => w.micrometres(overall.q95Um)).join(' or ')}${prediction.ways.some(({ notKnown }) => notKnown.length > 0) ? ' as far as was measured' : ''}${missed ? ': may miss the tolerance' : ''}`
+  const within = all.map(({ held, overall: { q95Um } }) => `${q95Um < 0.05 ? `less than ${w.micrometres(0.1)}` : w.micrometres(q95Um)}${prediction.ways.length > 1 ? (held ? ' squared by the jaw' : ' free') : ''}`)
+  return `comes out within ${within.join(' or ')}${prediction.ways.some(({ notKnown }) => notKnown.length > 0) ? ' as far as was measured' : ''}${missed ? ': may miss the tolerance' : ''}`
 }
 
 /** Along or across: median, 95 % and what that is for each mm. */
