@@ -39,12 +39,17 @@ function jaws(shown: Shown, frame: Frame): readonly Item[] {
   ]
 }
 
+/** What the paper shows of something long, in mm along the part. */
+export function shownAlong({ overhangMm, scale }: Frame, { alongMm }: Shown, [x0, x1]: readonly [number, number]): readonly [number, number] {
+  const past = (overhangMm - 1.2) / scale
+  return [Math.max(x0, -past), Math.min(x1, alongMm + past)]
+}
+
 /** Something long seen from above, cut with a break line where it runs past the paper kept for it. */
 function strip(
-  frame: Frame, { alongMm }: Shown, [y0, y1]: readonly [number, number], [x0, x1]: readonly [number, number], line: LineKind, fill: Fill,
+  frame: Frame, shown: Shown, [y0, y1]: readonly [number, number], [x0, x1]: readonly [number, number], line: LineKind, fill: Fill,
 ): readonly Item[] {
-  const past = frame.overhangMm / frame.scale - 1.2 / frame.scale
-  const low = Math.max(x0, -past), high = Math.min(x1, alongMm + past)
+  const [low, high] = shownAlong(frame, shown, [x0, x1])
   if (high <= low) return []
   const [left, bottom] = frame.inPlan(low, y0), [right, top] = frame.inPlan(high, y1)
   const cutLow = low > x0, cutHigh = high < x1

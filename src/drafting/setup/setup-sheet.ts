@@ -1,10 +1,11 @@
 import type { Units } from '#model/shop-record.ts'
-import { boxOf, lineOf, moved, textOf } from '#drafting/items.ts'
+import { boxOf, letteringMm, lineOf, moved, textOf } from '#drafting/items.ts'
 import { shortened, textWidthMm } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import { type Block, blockPieces, heightOf, type Laid, paragraph, spaced, stacked } from '#drafting/paragraph.ts'
 import { beside } from '#drafting/pieces.ts'
-import type { Item, Scene } from '#drafting/scene.ts'
+import type { Item, Point, Scene } from '#drafting/scene.ts'
+import { markAt } from '#drafting/setup/marked-ends.ts'
 import type { SetupPicture } from '#drafting/setup/picture.ts'
 import { setupSheetDrawing } from '#drafting/setup/sheet.ts'
 import type { SheetWords } from '#drafting/setup/sheet-words.ts'
@@ -60,7 +61,7 @@ export function setupSheetPages(data: SetupSheetData, paper: Paper): readonly Sc
   }))
   const drawn = (fits(layouts).length > 0 ? fits(layouts) : layouts.slice(-1)).map((layout) => ({
     ...layout,
-    drawing: setupSheetDrawing(data.picture, { widthMm: innerMm - layout.sideMm - 2, heightMm: layout.splitY - top - 2, units: data.units, words: data.words, fields: 'none', scales: 'standard' }),
+    drawing: setupSheetDrawing(data.picture, { widthMm: innerMm - layout.sideMm - 2, heightMm: layout.splitY - top - 2, units: data.units, words: data.words, fields: 'none', scales: 'standard', markedEnds: true }),
   }))
   const { below, side: pieces, sideMm, splitY, drawing } = drawn.reduce((best, other) => (other.drawing.scale > best.drawing.scale + 1e-9 ? other : best))
   const side = stacked(pieces, widthMm - paperEdgeMm - sideMm + padMm, top + 1, splitY)
@@ -70,12 +71,16 @@ export function setupSheetPages(data: SetupSheetData, paper: Paper): readonly Sc
     ...head(data, innerMm),
     ...drawing.items.map((item) => moved(item, paperEdgeMm + 1, top + 1)),
     textOf([paperEdgeMm + 3, splitY - 4], scale, { tone: 'thin' }),
+    ...(data.picture.bars.length === 0 ? [] : markedEndSaid([paperEdgeMm + 3 + textWidthMm(scale, letteringMm) + 6, splitY - 4], data.words.markedEnd)),
     lineOf([widthMm - paperEdgeMm - sideMm, top], [widthMm - paperEdgeMm - sideMm, splitY], 'thin'),
     lineOf([paperEdgeMm, splitY], [widthMm - paperEdgeMm, splitY], 'thin'),
     ...side.items, ...under.items,
   ])
   return [first, ...further(data, paper, [...side.rest, ...under.rest])]
 }
+
+/** What the sign on the bars means. */
+const markedEndSaid = ([x, y]: Point, said: string): readonly Item[] => [markAt([x, y + 1.4]), textOf([x + 3, y], said, { tone: 'thin' })]
 
 /** Layouts that hold everything: of these the one with the largest drawing is taken, and of like ones that with the largest lettering. */
 const fits = <Layout extends { readonly fits: boolean }>(layouts: readonly Layout[]): readonly Layout[] => layouts.filter((layout) => layout.fits)

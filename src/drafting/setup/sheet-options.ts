@@ -11,6 +11,8 @@ export type SheetOptions = {
   readonly fields?: 'spots' | 'none'
   /** Left out: both where the paper is high enough, else the section alone. */
   readonly views?: Views
+  /** Whether the plan shows the marked end of each bar, all to the left; left out: no. */
+  readonly markedEnds?: boolean
   /** Left out: `fitted`. */
   readonly scales?: ScaleSeries
 }

@@ -11,6 +11,7 @@ export type SheetWords = {
   readonly fixedJaw: string
   readonly movingJaw: string
   readonly leftEnd: string
+  readonly markedEnd: string
   readonly grip: string
   readonly air: string
   readonly fromJaw: string
@@ -23,7 +24,7 @@ export type SheetWords = {
 /** The usual lettering; title and description are about this one setup and come from outside. */
 export function sheetWords(title: string, description: string, words: Units['words']): SheetWords {
   return {
-    title, description, section: 'Section', plan: 'Plan', fixedJaw: 'fixed jaw', movingJaw: termsFor(words).movingJaw, leftEnd: 'left end',
+    title, description, section: 'Section', plan: 'Plan', fixedJaw: 'fixed jaw', movingJaw: termsFor(words).movingJaw, leftEnd: 'left end', markedEnd: 'marked end',
     grip: 'grip', air: 'clear', fromJaw: 'from fixed jaw', face: 'face', step: 'step', slot: 'slot', end: 'end',
   }
 }

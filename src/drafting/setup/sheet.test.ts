@@ -36,6 +36,21 @@ describe('the drawing of a setup', () => {
     })
   }
 
+  test('shows the marked end of each bar where asked: one sign in each, its tip at the left end, which is at the bottom', () => {
+    fc.assert(fc.property(anyPicture, (picture) => {
+      const plain = setupSheetDrawing(picture, papers['print']!), marked = setupSheetDrawing(picture, { ...papers['print']!, markedEnds: true })
+      const signs = marked.items.filter((item): item is ShapeItem => item.kind === 'shape' && item.fill === 'ink')
+      expect(plain.items.filter((item) => item.kind === 'shape' && item.fill === 'ink')).toEqual([])
+      expect(marked.items.filter((item) => !signs.includes(item as ShapeItem))).toEqual(plain.items)
+      const bars = plain.items.filter((item): item is ShapeItem => item.kind === 'shape' && (item.fill === 'bar' || item.fill === 'danger'))
+      for (const { points: [one, other, tip] } of signs) {
+        expect(tip![1]).toBeGreaterThan(Math.max(one![1], other![1]))
+        expect(bars.some(({ points }) => [one!, other!].every(([x]) => x >= Math.min(...points.map(([px]) => px)) - 1e-6 && x <= Math.max(...points.map(([px]) => px)) + 1e-6) && Math.abs(Math.max(...points.map(([, py]) => py)) - tip![1]) < 1)).toBe(true)
+      }
+    }), { numRuns: 100, seed: 7 })
+    expect(setupSheetDrawing(pictures.inboard, { ...papers['print']!, markedEnds: true }).items.filter((item) => item.kind === 'shape' && item.fill === 'ink')).toHaveLength(2)
+  })
+
   test('is true to its scale in both views', () => {
     fc.assert(fc.property(anyPicture, (picture) => {
       const sheet = setupSheetDrawing(picture, papers['tablet']!)

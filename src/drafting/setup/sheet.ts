@@ -7,6 +7,7 @@ import { type GivenSizes, givenSizes } from '#drafting/setup/given-sizes.ts'
 import { jawNames } from '#drafting/setup/jaw-names.ts'
 import { leftColumn } from '#drafting/setup/left-column.ts'
 import { type Columns, columnsFor, edgeMm, type Extras } from '#drafting/setup/margins.ts'
+import { markedEnds } from '#drafting/setup/marked-ends.ts'
 import type { SetupPicture } from '#drafting/setup/picture.ts'
 import { planItems } from '#drafting/setup/plan.ts'
 import { rightColumn } from '#drafting/setup/right-column.ts'
@@ -54,6 +55,7 @@ function drawn(shown: Shown, options: SheetOptions, given: GivenSizes, extras: E
   return {
     items: [
       ...(plan ? planItems(shown, frame) : []),
+      ...(plan && options.markedEnds ? markedEnds(shown, frame) : []),
       ...(section ? sectionItems(shown, frame) : []),
       ...left.items, ...right.items, ...between.items,
       ...(columns.derived ? derivedSizes(shown, frame, options) : []),

@@ -23,3 +23,11 @@ export function standingOf<Sized extends Sizes>({ bars: ids, stand, stacked, pla
 
 const sizes = (bar: Sizes, flat: boolean): { readonly acrossMm: number; readonly upMm: number } =>
   (flat ? { acrossMm: bar.heightMm, upMm: bar.thicknessMm } : { acrossMm: bar.thicknessMm, upMm: bar.heightMm })
+
+/** Whether every size that makes up the seat's height was measured here; on the bed, or on a step of the jaws, there is none. */
+export function isSeatMeasured({ bars: ids, stand, stacked }: Pick<Resting, 'bars' | 'stand' | 'stacked'>, bars: ReadonlyMap<string, Pick<Bar, 'standing' | 'thicknessStanding'>>): boolean {
+  return ids.every((id, at) => {
+    const bar = bars.get(id), way = stacked === undefined ? stand : stacked[at < 2 ? 0 : 1]
+    return (way === 'lying flat' ? bar?.thicknessStanding : bar?.standing) === 'measured'
+  })
+}

@@ -11,26 +11,36 @@ import { isRefused, viewFrom } from '#web/setup/view/view-from.ts'
 const shop = inventedShop([{ heightMm: 35, name: 'C', measuredUm: [0, 1] }]), bench = benchFrom(shop, 'vise')!
 const hole: HoleForm = { ...(emptyCutForm('hole') as HoleForm), diameter: '8.5', across: '6', along: '10' }
 
-function dataOf(fields: Partial<SetupForm>, length: 'mm' | 'in' = 'mm') {
+function dataOf(fields: Partial<SetupForm>, length: 'mm' | 'in' = 'mm', at = bench) {
   const units = { length, decimalMark: '.', words: 'UK' } as const
   const form: SetupForm = { ...emptySetupForm('mm'), height: '19', offTop: '6', between: '38', along: '60', ...fields }
-  const view = viewFrom(form, bench, null), { answered } = view, choice = answered?.shown
+  const view = viewFrom(form, at, null), { answered } = view, choice = answered?.shown
   if (!answered || !choice || isRefused(choice)) throw new Error('nothing serves')
   const setup: SetupRecord = { id: 'ABCDEFGHJKLMN', saw: {}, title: 'Clamp plate', operation: 'face', viseId: 'vise', partId: null, form, bars: [...choice.bars], stand: choice.stand, usedAtIso: '2025-03-04T05:06:07.000Z', retired: false }
-  return sheetDataFrom({ setup, shop, bench, view: { ...view, answered }, choice, units, day: '4 Mar 2025', initials: 'KM' })
+  return sheetDataFrom({ setup, shop, bench: at, view: { ...view, answered }, choice, units, day: '4 Mar 2025', initials: 'KM' })
 }
 
 describe('the setup sheet', () => {
   it('says pair, slot, numbers, and which bar stands where', () => {
     const data = dataOf({})
     expect(data.block).toMatchObject({ part: { value: 'Clamp plate' }, operation: { value: 'face' }, pair: { value: '35 C' }, slot: { value: 'slot C' }, code: { value: 'ABCDEFGH' }, initials: { value: 'KM' } })
-    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat height: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
+    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat = offset Z: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
     expect(data.bars.lines[0]).toMatch(/^35 C \([0-9A-Z]{4}\) at the fixed jaw, 35 C \([0-9A-Z]{4}\) at the moving jaw\.$/)
     expect(data.notComputed.lines).toContain('Side at the fixed jaw: not told.')
     // By hand: 38 between the jaws less two bars of 6.
     expect(data.spacer!.lines.join(' ')).toContain('Spring or filler between: 26 mm.')
-    expect(data.workStop.heading).toContain('set before the first part comes out')
+    expect(data.workStop).toEqual({ heading: 'Work stop: set before the first part comes out', lines: ['Against', 'Distance'] })
     expect(dataOf({ side: 'sawn' }).stand).toContain('sawn side at the fixed jaw')
+  })
+
+  it('counts the offset from the zero of the row where the bed was measured against it, and leaves a line for it while a height is only marked', () => {
+    // By hand: seat 35.001 (the mean of 0 and 1 µm over 35, to the µm) and a bed 18 µm up.
+    const inRow = { ...bench, vise: { ...bench.vise, measured: { bed: null, jawSlope: null, jawLift: null, rowBed: { um: 18, uUm: 1, atIso: '2025-03-01T00:00:00.000Z', how: 'indicator' } } } }
+    expect(dataOf({}, 'mm', inRow).numbers.slice(-2)).toEqual([{ label: 'Bed in the row', value: '+18 µm' }, { label: 'Offset Z in the row', value: '35.019 mm' }])
+    const marked = benchFrom({ ...shop, checks: shop.checks.map((check) => ({ ...check, method: 'stated' as const })) }, 'vise')!
+    const unproved = dataOf({}, 'mm', marked)
+    expect(unproved.numbers[0]!.label).toBe('Seat height')
+    expect(unproved.workStop.lines).toContain('Offset Z')
   })
 
   it('carries the cautions and what was not computed', () => {

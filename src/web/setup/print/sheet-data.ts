@@ -1,7 +1,8 @@
 import type { SetupSheetData } from '#drafting/setup/setup-sheet.ts'
 import { sheetWords } from '#drafting/setup/sheet-words.ts'
+import { betweenBars } from '#engine/setup/between-bars.ts'
 import { situationsOf } from '#engine/setup/situations.ts'
-import { standingOf } from '#engine/setup/standing.ts'
+import { isSeatMeasured, standingOf } from '#engine/setup/standing.ts'
 import { withUnit, wordNumber } from '#model/length.ts'
 import type { SetupRecord } from '#model/setup-record.ts'
 import type { Choice } from '#model/setup.ts'
@@ -39,6 +40,7 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
   const moved = say((code) => code.startsWith('moved-')), open = [...say(isOpen), ...sayUnfinished(view.counted, setup.form)]
   const side = setup.form.side === 'unknown' ? undefined : setup.form.side, apart = apartLines(choice, bench, units)
   const points = pointsOf({ shown: choice, answer: answered.answer }, setup.form.use, bench).filter(({ code }) => !isOpen(code)).map((finding) => saySetupFinding(finding, units, nameOf))
+  const rowBedUm = bench.vise.measured?.rowBed?.um, isSeatKnown = isSeatMeasured(choice, bench.bars)
   return {
     picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id), units.length)!,
     units, words: sheetWords(`Setup sheet: ${title}`, `${title} on ${pair} in ${bench.vise.name}.`, units.words), scale: 'Scale',
@@ -48,28 +50,30 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
       pair: { label: 'Pair', value: pair }, slot: { label: 'Slot', value: slotOf(choice, bench) }, date: { label: 'Date', value: day }, initials: { label: 'Initials', value: initials },
     },
     stand: [...(choice.stand === 'on edge' ? ['on edge'] : []), ...howItStands(choice, terms), ...(side === undefined ? [] : [`${side} side at the fixed jaw`])].join(', '),
-    numbers: [...numbersOf(choice, units), ...bedInRow(bench, units)],
+    numbers: [...numbersOf(choice, isSeatKnown && rowBedUm === undefined, units), ...bedInRow(choice, isSeatKnown, rowBedUm, units)],
     bars: { heading: 'Bars', lines: barLines(choice, markedName(choice, bench, nameOf), terms) },
     spacer: moved.length + apart.length === 0 ? null : { heading: moved.length > 0 ? 'Off their places' : 'Between the bars', lines: [...moved, ...apart] },
-    workStop: { heading: 'Work stop: set before the first part comes out', lines: ['Against', 'Distance', 'Offset Z'] },
+    workStop: { heading: 'Work stop: set before the first part comes out', lines: ['Against', 'Distance', ...(isSeatKnown ? [] : ['Offset Z'])] },
     test: { heading: 'Is it down?', lines: ['A strip of paper between part and bar at each corner, then tighten: tick the strips that do not pull out.'] },
     cautions: { heading: 'Cautions', lines: [...points, ...cautionsFor(situationsOf(choice, answered.question.part, answered.question.cuts), units)] },
     notComputed: { heading: 'What this sheet leaves open', lines: [...say((code) => code === 'not-computed'), ...open, ...(side === undefined ? ['Side at the fixed jaw: not told.'] : [])] },
   }
 }
 
-function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, matchUUm, bars }: Choice, units: Units): SetupSheetData['numbers'] {
+/** `isOffset`: the seat's height above the bed is the offset; while a size is only marked, that is touched off and written down. */
+function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, matchUUm, bars }: Choice, isOffset: boolean, units: Units): SetupSheetData['numbers'] {
   const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(mm, units) }])
   return [
-    ...length('Seat height', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
+    ...length(isOffset ? 'Seat = offset Z' : 'Seat height', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
     ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm${matchUUm === undefined ? '' : ` ${plusMinus(matchUUm, units)}`}` }]),
   ]
 }
 
-/** How high the bed stands in its row, where that was measured: what the offset starts from. */
-function bedInRow({ vise: { measured } }: Bench, units: Units): SetupSheetData['numbers'] {
-  const um = measured?.rowBed?.um
-  return um === undefined ? [] : [{ label: 'Bed in the row', value: `${um > 0 ? '+' : um < 0 ? '−' : ''}${wordNumber(Math.abs(um), units.decimalMark, null, 1)} µm` }]
+/** How high the bed stands in its row, where that was measured, and what the offset comes to from the zero of the row. */
+function bedInRow({ seatMm }: Choice, isKnown: boolean, um: number | undefined, units: Units): SetupSheetData['numbers'] {
+  if (um === undefined) return []
+  const sign = um > 0 ? '+' : um < 0 ? '−' : ''
+  return [{ label: 'Bed in the row', value: `${sign}${wordNumber(Math.abs(um), units.decimalMark, null, 1)} µm` }, ...(isKnown ? [{ label: 'Offset Z in the row', value: withUnit(seatMm + um / 1000, units) }] : [])]
 }
 
 /** Two bars that are called alike are told apart by their codes. */
@@ -79,9 +83,8 @@ function markedName({ bars }: Choice, { names }: Bench, nameOf: (id: string) => 
 
 /** What keeps two bars that stand beside each other apart: how much is free between them. */
 function apartLines(choice: Choice, { bars }: Bench, units: Units): readonly string[] {
-  const [one, other, ...more] = standingOf(choice, bars).filter(({ fromMm }) => fromMm === 0).flatMap(({ place, acrossMm }) => (place === null ? [] : [{ fromMm: place.yMm, toMm: place.yMm + acrossMm }])).toSorted((a, b) => a.fromMm - b.fromMm)
-  const freeMm = one && other && more.length === 0 ? other.fromMm - one.toMm : 0
-  return freeMm <= 0 ? [] : [`Spring or filler between: ${withUnit(freeMm, units)}.`]
+  const free = betweenBars(standingOf(choice, bars), 'lower')
+  return free === null ? [] : [`Spring or filler between: ${withUnit(free.toMm - free.fromMm, units)}.`]
 }
 
 /** Marked ends go to the left, so that a pair lies the same way every time. Common practice, no source. */
