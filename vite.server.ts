@@ -5,6 +5,8 @@ import { defineConfig } from 'vite'
 export default defineConfig({
   publicDir: false,
   resolve: { alias: [{ find: /^#(.*)$/, replacement: `${resolve(import.meta.dirname, 'src')}/$1` }] },
+  // Libraries are bundled along: a start reads some twenty files, not a thousand. What brings compiled code or files of its own stays outside.
+  ssr: { noExternal: true, external: ['better-sqlite3', 'pg', 'highs'] },
   build: {
     ssr: true,
     outDir: 'dist/node',

@@ -1,7 +1,7 @@
 import { Refusal } from '#model/refusal.ts'
 import { readHostName } from '#server/access/machine-names.ts'
 import type { Config } from '#server/config.ts'
-import { isPostgres } from '#store/postgres/installation.ts'
+import { isPostgres } from '#store/postgres/is-postgres.ts'
 import { usualShop } from '#store/usual-shop.ts'
 
 /** Where shops are kept, a data folder or `postgres://…`, and which of them is meant. */

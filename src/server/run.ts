@@ -3,7 +3,6 @@ import { type Config, readConfig } from '#server/config.ts'
 import { placeFrom, shopsUnder } from '#server/place.ts'
 import { serveShop, serveShops } from '#server/serve-shop.ts'
 import { openStore } from '#store/open.ts'
-import { openInstallation } from '#store/postgres/installation.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -39,6 +38,7 @@ async function serve(args: readonly string[]): Promise<void> {
 }
 
 async function serveAll(database: string, under: string, config: Config): Promise<void> {
+  const { openInstallation } = await import('#store/postgres/installation.ts')
   const installation = await openInstallation(database)
   try {
     const { url, stop } = await serveShops(installation, under, config), told = toldToStop()

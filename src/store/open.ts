@@ -6,7 +6,7 @@ import { Refusal } from '#model/refusal.ts'
 import { examine } from '#store/examine.ts'
 import { ImmediateDialect } from '#store/immediate.ts'
 import { migrationsFor } from '#store/migrations/all.ts'
-import { isPostgres, openInstallation } from '#store/postgres/installation.ts'
+import { isPostgres } from '#store/postgres/is-postgres.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
 import { isThere, startShop } from '#store/start-shop.ts'
@@ -31,6 +31,8 @@ export async function openStore(place: string, shop = usualShop, begin = shop ==
     if (!begin && !existsSync(join(place, databaseFile))) throw new Refusal('shop-not-there', { given: place })
     return await openFolder(place)
   }
+  // Asked for only where it is needed: the driver takes longer to load than a shop to open.
+  const { openInstallation } = await import('#store/postgres/installation.ts')
   const { storeOf, close } = await openInstallation(place), store = { ...storeOf(shop), close }
   try {
     if (begin) await startShop(store)

@@ -5,7 +5,7 @@ import { withShop } from '#cli/with-shop.ts'
 import { Refusal } from '#model/refusal.ts'
 import { backupFolderFrom, dataFolderFrom } from '#server/config.ts'
 import { placeFrom } from '#server/place.ts'
-import { isPostgres } from '#store/postgres/installation.ts'
+import { isPostgres } from '#store/postgres/is-postgres.ts'
 import { listBackups, makeBackup, restoreBackup } from '#tasks/shop/backup/backups.ts'
 
 export async function backupCommand({ data, backups, list }: BackupOptions, out: Out): Promise<void> {

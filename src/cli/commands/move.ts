@@ -5,7 +5,7 @@ import { dataFolderFrom } from '#server/config.ts'
 import { placeFrom } from '#server/place.ts'
 import { moveShop, type MoveProgress } from '#store/move.ts'
 import { openStore } from '#store/open.ts'
-import { isPostgres } from '#store/postgres/installation.ts'
+import { isPostgres } from '#store/postgres/is-postgres.ts'
 import { usualShop } from '#store/usual-shop.ts'
 
 /** Carries the shop between the data folder and the database that TWINREST_DATABASE_URL names. */

@@ -2,7 +2,7 @@ import type { Out } from '#cli/out.ts'
 import { Refusal } from '#model/refusal.ts'
 import { placeFrom, readShopName } from '#server/place.ts'
 import { openStore } from '#store/open.ts'
-import { isPostgres } from '#store/postgres/installation.ts'
+import { isPostgres } from '#store/postgres/is-postgres.ts'
 
 export async function shopAddCommand(name: string, out: Out): Promise<void> {
   const { database } = placeFrom('', { TWINREST_DATABASE_URL: process.env['TWINREST_DATABASE_URL'] })

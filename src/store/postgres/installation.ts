@@ -12,8 +12,6 @@ export type Installation = {
   readonly close: () => Promise<void>
 }
 
-export const isPostgres = (place: string): boolean => /^postgres(ql)?:/.test(place)
-
 /**
  * Connects and brings the tables up to date.
  *
