@@ -52,6 +52,26 @@ test('of three processes one is killed: its devices go on with the others, and n
   for (const shop of [shops[0]!, shops[2]!]) expect((await barsIn(shop)).sort()).toEqual([...kept].sort())
 })
 
+test('what one process has acknowledged is in the next answer of the other, whatever that one had kept ready', async () => {
+  const shops = await processes('own_writes', 2), told: string[] = []
+  const read = (shop: ShopProcess, path: string, tag = '') => fetch(`${shop.url}${path}`, { headers: tag === '' ? {} : { 'if-none-match': tag } })
+  await Promise.all([0, 1, 2].map(async (device) => {
+    for (let at = 0; at < 8; at += 1) {
+      const [writer, reader] = at % 2 === 0 ? [shops[0]!, shops[1]!] : [shops[1]!, shops[0]!], name = `r${device}-${at}`, { bar } = deedOfBar(name)
+      // Each answer is made once before, so that there is an older one to be wrong with.
+      const [shop, history, news] = [await read(reader, '/api/shop'), await read(reader, `/api/history/bar/${bar}`), await read(reader, '/api/shop/since/none')]
+      const tag = shop.headers.get('etag')!, { revision } = await news.json() as { revision: string }
+      expect(history.status).toBe(422)
+      expect((await send(writer, name)).status).toBe(200)
+      const after = await Promise.all([read(reader, '/api/shop', tag), read(reader, `/api/history/bar/${bar}`, tag), read(reader, `/api/shop/since/${revision}`), read(reader, '/api/shop/since/of-another-process')])
+      expect(after.map(({ status }) => status)).toEqual([200, 200, 200, 200])
+      for (const answer of after) expect(await answer.text()).toContain(bar)
+      told.push(bar)
+    }
+  }))
+  for (const shop of shops) expect((await barsIn(shop)).sort()).toEqual([...told].sort())
+})
+
 test('a server whose database is away answers so, and goes on by itself when it is back', async () => {
   const [shop] = await processes('comes_back', 1) as [ShopProcess]
   expect((await send(shop, 'a')).status).toBe(200)
