@@ -21,6 +21,10 @@ Examples:
   twinrest make routes --ladder 12-44 --step 2 --thickness 4 --pairs 2 --jaw-width 125
   twinrest make routes --heights 30 --thickness 10 --length 150 --use grinding --hrc 60 --take ground`)
     .action(async (options: RoutesOptions) => { await (await import('#cli/commands/make-routes.ts')).makeRoutesCommand(options, out) })
+  make.command('regrind').argument('<bars...>', 'codes; CODE=15 comes out 15 µm lower than the others').description('Keep the regrinding of bars of the rack as a job; "twinrest rack regrind" only works it out.')
+    .option('--both-faces', 'left out: one face').addOption(new Option('--datum <face>', 'with one face: the face taken as true').choices(['A', 'B'])).option('--clean-up <µm>', 'off each face at its lowest place; left out: 10')
+    .addOption(new Option('--use <use>', 'what they have to be good for afterwards').choices(uses).default('milling')).option('--name <name>', 'of the job; left out: the names of the bars').option('--person <initials>', 'who began it').option('--json', 'as data').addOption(dataOption())
+    .action(async (bars: readonly string[], options: MakeRegrindOptions) => { await (await import('#cli/commands/make-regrind.ts')).makeRegrindCommand(bars, options, out) })
   make.command('jobs').description('All jobs and how far they are.').option('--json', 'as data').addOption(dataOption())
     .action(async (options: MakeOptions) => { await (await import('#cli/commands/make-jobs.ts')).makeJobsCommand(options, out) })
   make.command('job').argument('<job>', 'its id, the beginning of it, or its name').description('A job step by step: what to do, what to read, what was read, what is left.').option('--json', 'as data').addOption(dataOption())
@@ -30,6 +34,7 @@ Examples:
 }
 
 export type MakeOptions = { readonly data?: string; readonly json?: true }
+export type MakeRegrindOptions = MakeOptions & { readonly bothFaces?: true; readonly datum?: 'A' | 'B'; readonly cleanUp?: string; readonly use: (typeof uses)[number]; readonly name?: string; readonly person?: string }
 export type RoutesOptions = MakeOptions & {
   readonly heights?: string; readonly ladder?: string; readonly step?: string; readonly belowJaw?: string; readonly thickness: string; readonly length?: string; readonly jawWidth?: string
   readonly pairs: string; readonly vises: string; readonly use: (typeof uses)[number]; readonly hrc?: string; readonly due?: string; readonly faces?: true; readonly offer?: string

@@ -4,7 +4,7 @@ import { machineFieldsSchema } from '#model/machine.ts'
 import { spindleSchema } from '#model/machine-record.ts'
 import { madeBarSchema, stepKinds } from '#model/make-step.ts'
 import { ratesSchema } from '#model/rates.ts'
-import { routeKinds } from '#model/route.ts'
+import { jobRoutes } from '#model/route.ts'
 import { stockFields } from '#model/stock-length.ts'
 import { uses } from '#model/wishes.ts'
 
@@ -52,14 +52,17 @@ export const jobFieldsSchema = z.strictObject({
   name: z.string().max(80),
   form: orderFormSchema,
   /** Null: not chosen yet, the order is still being written. */
-  route: z.enum(routeKinds).nullable(),
+  route: z.enum(jobRoutes).nullable(),
   planned: plannedWithSchema.nullable(),
-  /** Bars with their identities, once they are cut. */
+  /** Bars with their identities, once they are cut; of a regrind the bars of the rack, with the heights they had when it was begun. */
   bars: z.array(madeBarSchema).max(3000),
   /** What was read, by `step/bar/what/place`. */
   typed: z.record(z.string().max(120), typed),
   done: z.partialRecord(z.enum(stepKinds), tickSchema),
-  /** Fields of the step cards, by `cutting.diameter`; what was taken from the stock, by `stock.` and its record. */
+  /**
+   * Fields of the step cards, by `cutting.diameter`; of a regrind how it is to be ground, by `regrind.cleanUp`; what was taken from the stock, by
+   * `stock.` and its record, and what went back to it, by `kept.` and its record.
+   */
   tools: z.record(z.string().max(60), typed),
   state: z.enum(['open', 'done', 'dropped']),
   /** The half-done check the bars were handed to. */

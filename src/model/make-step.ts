@@ -5,12 +5,18 @@ import type { Finding } from '#model/finding.ts'
 import type { MachineKind } from '#model/machine.ts'
 import type { Situation } from '#model/situation.ts'
 
-/** What is done to bars, in the order in which it comes where it comes at all. */
-export const stepKinds = [
+/** What is done to new bars, in the order in which it comes where it comes at all. */
+export const newBarSteps = [
   'order', 'check the delivery', 'saw', 'square the ends', 'mill the faces', 'rough the edges', 'let lie', 'finish the edges', 'spring pass',
   'deburr and mark', 'rub', 'clean for the furnace', 'harden', 'temper', 'read after hardening', 'straighten', 'temper again',
   'hard mill the edges', 'grind the faces', 'grind the edges', 'demagnetise and cool', 'stone and clean', 'inspect',
 ] as const
+export type NewBarStep = (typeof newBarSteps)[number]
+
+/** What only a regrind does; its last steps are those of new bars. */
+export const regrindSteps = ['clean and demagnetise', 'stone burrs', 'read before grinding', 'grind the first face', 'grind the second face', 'mark anew'] as const
+
+export const stepKinds = [...newBarSteps, ...regrindSteps] as const
 export type StepKind = (typeof stepKinds)[number]
 
 /** What is read of a bar in between. Bow in mm over its length: of the edges up and down, of the faces to the side. */

@@ -9,6 +9,10 @@ export const routeKinds = ['as drawn', 'as delivered', 'milled', 'rubbed', 'mill
 /** The trade's ways to a pair: as drawn; flat ground or prehardened as delivered; milled soft in pairs; the same rubbed; prehardened and milled; hardened and hard milled; hardened and ground in pairs; bought. */
 export type RouteKind = (typeof routeKinds)[number]
 
+/** What a job may be: a way to new bars, or worn ones ground to one new height. */
+export const jobRoutes = [...routeKinds, 'regrind'] as const
+export type JobRoute = (typeof jobRoutes)[number]
+
 /** What comes out, in µm: of a pair the difference of its mates, of a bar its parallelism. Null: not known. */
 export type Band = Cited & { readonly fromUm: number | null; readonly toUm: number | null }
 
@@ -34,8 +38,8 @@ export type StepTime = { readonly step: StepKind; readonly orderMin: number; rea
 /** `serves`: nothing stands in the way and it may be counted on for the use; `careful`: with careful work; `short`: it falls short of the use; `blocked`: something is missing. */
 export type RouteStatus = 'serves' | 'careful' | 'short' | 'blocked'
 
-export type Route = {
-  readonly kind: RouteKind
+export type Route<Kind extends JobRoute = RouteKind> = {
+  readonly kind: Kind
   readonly rank: number
   readonly status: RouteStatus
   /** The steel that is hardened; null where none is, or none is there. */

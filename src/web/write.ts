@@ -26,15 +26,15 @@ export type Doing = {
  * Writes down one thing a person did; it goes to the shop whole or not at all.
  *
  * Each field carries what was seen in it here, so that two people who edit at once find out. The ids of its changes begin alike: where two deeds clash, the
- * same one stands in all records, and a pair is not torn apart.
+ * same one stands in all records, and a pair is not torn apart. What is added happens at one moment: mates ground together stay mates.
  *
  * @returns the ids of the events, for taking them back
  */
 export function writeDeed({ edits = [], checks = [], events = [] }: Doing): readonly string[] {
-  const deed = newId(), body = {
+  const deed = newId(), now = stamp(), atOnce = (): Pick<Check, Stamp> => ({ ...now, id: newId() }), body = {
     changes: edits.filter(({ fields }) => Object.keys(fields).length > 0).map((edit, at) => ({ ...changeFrom(edit), id: `${deed}-${at}` })),
-    checks: checks.map((check) => ({ ...stamp(), ...check })),
-    events: events.map((event) => ({ ...event, ...stamp() })),
+    checks: checks.map((check) => ({ ...atOnce(), ...check })),
+    events: events.map((event) => ({ ...event, ...atOnce() })),
   }
   if (body.changes.length + body.checks.length + body.events.length > 0) outbox.put({ door: 'deeds', body })
   return body.events.map(({ id }) => id)

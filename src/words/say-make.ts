@@ -2,16 +2,16 @@ import type { ActualField } from '#model/make-plan.ts'
 import type { MachineKind } from '#model/machine.ts'
 import { wordLength, wordNumber } from '#model/length.ts'
 import type { ReadingKind, StepKind } from '#model/make-step.ts'
-import type { Band, Cost, Expected, Route, RouteKind, RouteStatus } from '#model/route.ts'
+import type { Band, Cost, Expected, JobRoute, Route, RouteStatus } from '#model/route.ts'
 import type { BarSize } from '#model/bar-size.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { Condition } from '#model/stock-length.ts'
 import { saySource } from '#words/say-source.ts'
 import { capital } from '#words/wording.ts'
 
-export const routeWords: { readonly [kind in RouteKind]: string } = {
+export const routeWords: { readonly [kind in JobRoute]: string } = {
   'as drawn': 'as drawn', 'as delivered': 'ground flat, as delivered', 'milled': 'milled soft in pairs', 'rubbed': 'milled soft, then rubbed', 'milled prehardened': 'prehardened and milled',
-  'hard milled': 'hardened and hard milled', 'ground': 'hardened and ground in pairs', 'bought': 'bought',
+  'hard milled': 'hardened and hard milled', 'ground': 'hardened and ground in pairs', 'bought': 'bought', 'regrind': 'regrind',
 }
 
 /** A mark beside each, so that it never rests on colour. */

@@ -4,7 +4,7 @@ import { boxOf, lineOf, pathOf, shapeOf, textOf } from '#drafting/items.ts'
 import type { Item, Point, Scene } from '#drafting/scene.ts'
 
 /**
- * What a step does to a bar. `size`: of the tallest bar once the step is done; `eachMm`: taken off each side by it, drawn not to scale where it is too thin to see.
+ * What a step does to a bar. `size`: of the tallest bar once the step is done; `eachMm`: taken off each side by it (off the upper one, where one face is ground), drawn not to scale where it is too thin to see.
  * `said`: sizes below the picture, worded; empty: none.
  */
 export type StepPictureData = { readonly kind: StepKind; readonly title: string; readonly description: string; readonly size: BarSize; readonly eachMm: number; readonly said: string }
@@ -15,6 +15,7 @@ const viewOf: { readonly [step in StepKind]: View } = {
   'order': 'list', 'check the delivery': 'side', 'saw': 'sawn', 'square the ends': 'side', 'mill the faces': 'end', 'rough the edges': 'end', 'let lie': 'bent', 'finish the edges': 'end',
   'spring pass': 'end', 'deburr and mark': 'side', 'rub': 'side', 'clean for the furnace': 'side', 'harden': 'hot', 'temper': 'hot', 'read after hardening': 'bent', 'straighten': 'bent',
   'temper again': 'hot', 'hard mill the edges': 'end', 'grind the faces': 'end', 'grind the edges': 'end', 'demagnetise and cool': 'side', 'stone and clean': 'side', 'inspect': 'side',
+  'clean and demagnetise': 'side', 'stone burrs': 'side', 'read before grinding': 'side', 'grind the first face': 'end', 'grind the second face': 'end', 'mark anew': 'side',
 }
 
 const pictureMm = { width: 60, up: 30, edge: 3, said: 6 }
@@ -35,15 +36,15 @@ const ground = (from = 6, to = pictureMm.width - 6): readonly Item[] => [boxOf([
 
 /** The two mates side by side from their ends, what comes off dashed above and below (or at the sides), and the tool. */
 function endView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
-  const faces = kind === 'mill the faces' || kind === 'grind the faces', grinds = kind.startsWith('grind'), upMm = faces ? size.thicknessMm : size.heightMm, acrossMm = faces ? size.heightMm : size.thicknessMm
+  const faces = kind === 'mill the faces' || kind === 'grind the faces', oneSide = kind === 'grind the first face' || kind === 'grind the second face', grinds = kind.startsWith('grind'), upMm = faces ? size.thicknessMm : size.heightMm, acrossMm = faces ? size.heightMm : size.thicknessMm
   const scale = Math.min((floorMm - topMm - 3) / (upMm + 2 * eachMm), 24 / (2 * acrossMm)), up = upMm * scale, across = acrossMm * scale, taken = eachMm > 0 ? Math.max(leastTakenMm, eachMm * scale) : 0
-  const bottom = grinds ? floorMm : floorMm - 1, left = middleMm - across - 0.4, bars = [left, middleMm + 0.4], barTop = bottom - taken - up
+  const bottom = grinds ? floorMm : floorMm - 1, left = middleMm - across - 0.4, bars = [left, middleMm + 0.4], under = oneSide ? 0 : taken, barTop = bottom - under - up
   const jawTop = bottom - taken - up * 0.5
   const held = grinds ? ground() : [left - 9, middleMm + 0.4 + across].map((from) => boxOf([from, jawTop], [from + 9, bottom + 2], 'outline', 'cut-face'))
   return [
     ...held,
     ...bars.flatMap((x): readonly Item[] => [
-      ...(taken > 0 ? [boxOf([x, barTop - taken], [x + across, barTop], 'removal', 'removal'), boxOf([x, barTop + up], [x + across, barTop + up + taken], 'removal', 'removal')] : []),
+      ...(taken > 0 ? [boxOf([x, barTop - taken], [x + across, barTop], 'removal', 'removal')] : []), ...(under > 0 ? [boxOf([x, barTop + up], [x + across, barTop + up + under], 'removal', 'removal')] : []),
       boxOf([x, barTop], [x + across, barTop + up], 'bar', 'bar'),
     ]),
     ...(grinds
@@ -55,15 +56,15 @@ function endView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
 /** One bar from the side, on the plate where it is read, with what the step does to it. */
 function sideView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
   const scale = Math.min(44 / size.lengthMm, (floorMm - topMm - 6) / size.heightMm), long = Math.max(30, size.lengthMm * scale), up = Math.min(floorMm - topMm - 6, Math.max(3, size.heightMm * scale)), left = middleMm - long / 2, right = left + long, top = floorMm - up
-  const bar = boxOf([left, top], [right, floorMm], 'bar', 'bar'), isRead = kind === 'inspect' || kind === 'check the delivery'
+  const bar = boxOf([left, top], [right, floorMm], 'bar', 'bar'), isRead = kind === 'inspect' || kind === 'check the delivery' || kind === 'read before grinding'
   if (kind === 'square the ends') {
     const taken = Math.max(leastTakenMm, eachMm * scale)
     return [bar, boxOf([left - taken, top], [left, floorMm], 'removal', 'removal'), boxOf([right, top], [right + taken, floorMm], 'removal', 'removal')]
   }
   if (kind === 'rub') return [...ground(), bar, pathOf([...arc([middleMm - 6, top - 3.4], 2.4, 0, 360), ...arc([middleMm - 1.2, top - 3.4], 2.4, 180, 540)], 'thin')]
-  if (kind === 'deburr and mark') return [bar, shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), ...[[left, floorMm], [right, top], [right, floorMm]].map(([x, y]) => lineOf([x! - 1, y! - 1], [x! + 1, y! + 1], 'thin'))]
-  if (kind === 'stone and clean') return [...ground(), bar, boxOf([left + long * 0.55, top - 3.2], [left + long * 0.85, top], 'outline', 'cut-face')]
-  if (kind === 'demagnetise and cool') return [bar, ...[0.25, 0.5, 0.75].map((share) => pathOf(wave(left + long * share, top - 2, 6), 'thin'))]
+  if (kind === 'deburr and mark' || kind === 'mark anew') return [bar, shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), ...[[left, floorMm], [right, top], [right, floorMm]].map(([x, y]) => lineOf([x! - 1, y! - 1], [x! + 1, y! + 1], 'thin'))]
+  if (kind === 'stone and clean' || kind === 'stone burrs') return [...ground(), bar, boxOf([left + long * 0.55, top - 3.2], [left + long * 0.85, top], 'outline', 'cut-face')]
+  if (kind === 'demagnetise and cool' || kind === 'clean and demagnetise') return [bar, ...[0.25, 0.5, 0.75].map((share) => pathOf(wave(left + long * share, top - 2, 6), 'thin'))]
   return [...ground(), bar, ...(isRead ? indicator(left + long * 0.5, top) : [pathOf(wave(left + long * 0.3, top - 2, 4), 'thin'), pathOf(wave(left + long * 0.6, top - 2, 4), 'thin')])]
 }
 

@@ -1,8 +1,12 @@
 import { z } from '@hono/zod-openapi'
 import { orderFormSchema } from '#model/job-record.ts'
 import { routeKinds } from '#model/route.ts'
+import { uses } from '#model/wishes.ts'
+import { givenOf } from '#server/given.ts'
 import { type Doors, openRoute } from '#server/open-route.ts'
+import { regrindSchema } from '#server/routes/rack-deeds.ts'
 import type { Store } from '#store/store.ts'
+import { beginRegrind } from '#tasks/make/begin-regrind.ts'
 import { cutsOfJob, jobOfShop, listJobs } from '#tasks/make/jobs-of-shop.ts'
 import { beginJob, routesOfShop } from '#tasks/make/routes-of-shop.ts'
 import type { AskSlow } from '#tasks/make/slow-calculations.ts'
@@ -10,6 +14,7 @@ import { makerFor } from '#tasks/maker.ts'
 
 const any = z.unknown()
 const beginSchema = z.strictObject({ form: orderFormSchema, route: z.enum(routeKinds), name: z.string().max(80), person: z.string().max(8) })
+const regrindJobSchema = regrindSchema.extend({ use: z.enum(uses), name: z.string().max(80).optional(), person: z.string().max(8) })
 
 /** Making bars over the shop's own machines and stock. Readings and ticks are edits of the job: /api/deeds. */
 export function addMakeRoutes(doors: Doors, store: Store, slowly?: AskSlow): void {
@@ -20,6 +25,8 @@ export function addMakeRoutes(doors: Doors, store: Store, slowly?: AskSlow): voi
   openRoute(doors, { method: 'get', path: '/api/make/jobs', answer: z.array(any), summary: 'All jobs with how far they are, in work first.' }, async (c) => c.json(await listJobs(store)))
   openRoute(doors, { method: 'post', path: '/api/make/jobs', body: beginSchema, answer: z.object({ id: z.string() }), summary: 'Keep an order and the way taken as a job.' },
     async (c, { person, ...asked }) => c.json({ id: await beginJob(store, asked, makerFor(person, 'server')) }))
+  openRoute(doors, { method: 'post', path: '/api/make/regrinds', body: regrindJobSchema, answer: z.object({ id: z.string() }), summary: 'Keep the regrinding of bars of the rack as a job; CODE=15 comes out 15 µm lower.' },
+    async (c, { person, bars, use, ...asked }) => c.json({ id: await beginRegrind(store, { ...givenOf(asked), bars, use }, makerFor(person, 'server')) }))
   openRoute(doors, { method: 'get', path: '/api/make/jobs/{id}', answer: z.object({ job: any, view: any }), summary: 'A job worked out: steps, blanks, what is left on every bar, packs, presses, findings, sums.' },
     async (c) => c.json(await jobOfShop(store, c.req.param('id')!)))
   openRoute(doors, { method: 'get', path: '/api/make/jobs/{id}/cuts', answer: z.object({ cuts: any, bars: z.array(any), plates: z.array(any) }), summary: 'How the stock of a job is cut, and how far it is proven that no less will do.' },

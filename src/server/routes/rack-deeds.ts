@@ -24,7 +24,8 @@ const ladderSchema = z.strictObject({
   vise: text.optional(), step: text, thickness: text, below: text.optional().describe('The top height under the jaw.'), lowest: text.optional(), under: text.optional().describe('The length under the jaw width.'),
   vises: z.int().min(1).max(100).optional(), whole: z.boolean().optional().describe('Also heights that the rack has.'), unit: z.enum(['mm', 'in']).optional(),
 })
-const regrindSchema = z.strictObject({
+/** How bars are to be ground; left out: as is usual. */
+export const regrindSchema = z.strictObject({
   bars, faces: z.union([z.literal(1), z.literal(2)]).optional(), datumFace: z.enum(['A', 'B']).optional(), cleanUpUm: z.number().min(0).max(1e5).optional(), stepUm: z.number().positive().max(1e5).optional(), sparkOut: z.int().min(0).max(1000).optional(),
 })
 const signed = z.object({ stood: z.array(z.string()), clashes: z.array(any), events: z.array(z.string()), bars: z.array(any) })

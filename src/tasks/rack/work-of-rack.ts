@@ -4,10 +4,11 @@ import { type TriedSet, tryASet } from '#engine/rack/coverage/try-a-set.ts'
 import { type WorkLine, type WorkOfShop, workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
 import { type LadderPlan, ladderForVise } from '#engine/rack/ladder-for-vise.ts'
 import { type RegrindOfShop, regrindOfShop } from '#engine/rack/regrind/regrind-of-shop.ts'
+import { lowFrom, type RegrindTyped, usualRegrind, wishFrom } from '#engine/rack/regrind/regrind-typed.ts'
 import { viseFrom } from '#engine/rack/vise-from.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
 import type { Bar } from '#model/bar.ts'
-import { type LengthUnit, readLengthMm, readNumber, readSizeMm } from '#model/length.ts'
+import { type LengthUnit, readLengthMm, readSizeMm } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import { recordsOf } from '#store/records.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
@@ -69,22 +70,22 @@ export type RegrindAsked = {
   readonly sparkOut?: number
 }
 
-/** µm, for a small toolroom grinder; common practice, no source. @source GRIND-RULES */
-const usualStages = [{ infeedUm: 10, takesUm: 0 }, { infeedUm: 2, takesUm: 20 }], usualCleanUpUm = 10, usualSparkOut = 3
-
 /** Worn bars to one new height, and what that will serve. @throws Refusal `bar-not-known`, `height-not-measured`, `not-a-number`, and as `regrindOf` */
 export function regrindBars(store: Store, asked: RegrindAsked): Promise<RegrindOfShop> {
   return atOneMoment(store, async (tx) => {
-    const { work, bars } = await workOf(tx, {}), ids: string[] = [], lowUm: { [bar: string]: number } = {}
-    for (const text of asked.bars) {
-      const [name = '', low] = text.split('='), { id } = await barNamed(tx, name)
-      ids.push(id)
-      if (low !== undefined) lowUm[id] = readNumber(low, 'bars')
-    }
-    return regrindOfShop(ids, bars, work.question, {
-      faces: asked.faces ?? 1, datumFace: asked.datumFace ?? null, cleanUpUm: asked.cleanUpUm ?? usualCleanUpUm, stepUm: asked.stepUm ?? null, stages: usualStages, sparkOut: asked.sparkOut ?? usualSparkOut, lowUm,
-    })
+    const { work, bars } = await workOf(tx, {}), { ids, typed, low } = await regrindTyped(tx, asked)
+    return regrindOfShop(ids, bars, work.question, { ...wishFrom(typed), lowUm: lowFrom(low) })
   })
+}
+
+/** What was asked as the form of a regrind has it: the bars by their ids, the rest as typed. @throws Refusal `bar-not-known` */
+export async function regrindTyped(tx: Store, { bars, faces, datumFace, cleanUpUm, stepUm, sparkOut }: RegrindAsked): Promise<{ readonly ids: readonly string[]; readonly typed: RegrindTyped; readonly low: { readonly [bar: string]: string } }> {
+  const named = await Promise.all(bars.map(async (text) => { const [name = '', low = ''] = text.split('='); return [(await barNamed(tx, name)).id, low] as const }))
+  const text = (value: number | undefined, usual: string) => (value === undefined ? usual : String(value))
+  return {
+    ids: named.map(([id]) => id), low: Object.fromEntries(named),
+    typed: { ...usualRegrind, faces: faces === 2 ? '2' : '1', datum: datumFace ?? '', cleanUp: text(cleanUpUm, usualRegrind.cleanUp), step: text(stepUm, ''), sparkOut: text(sparkOut, usualRegrind.sparkOut) },
+  }
 }
 
 /** A ladder for one vise, sizes as typed; left out: the top 1 under the jaw, from 5 up, 1 shorter than the jaws, one vise, for milling, with what the rack has left out. */

@@ -8,12 +8,15 @@ import { sayHeights } from '#words/say-make.ts'
 import { attempt } from '#web/make/facts.ts'
 
 /** What it is called: its name, or what it makes. */
-export function sayJob({ name, form }: Pick<JobRecord, 'name' | 'form'>, units: Units): string {
-  return name || sayOrder(form, units)
+export function sayJob(job: Said, units: Units): string {
+  return job.name || sayOrder(job, units)
 }
 
-/** `12 to 44, 17 heights × 4, 4 thick, 124 long`. */
-export function sayOrder(form: JobRecord['form'], units: Units): string {
+type Said = Pick<JobRecord, 'name' | 'form' | 'route' | 'bars'>
+
+/** `12 to 44, 17 heights × 4, 4 thick, 124 long`; of a regrind how many bars. */
+export function sayOrder({ form, route, bars }: Omit<Said, 'name'>, units: Units): string {
+  if (route === 'regrind') return bars.length === 1 ? 'one bar' : `${bars.length} bars`
   const order = attempt(() => orderOf(orderFrom(form)))
   if (order instanceof Refusal) return 'an order being written'
   return `${sayHeights(order.heightsMm, units)} × ${order.each}, ${wordLength(order.thicknessMm, units)} thick, ${wordLength(order.lengthMm, units)} long`

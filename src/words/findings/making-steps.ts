@@ -28,9 +28,31 @@ export const makingStepWords: { readonly [code: string]: Say } = {
   'hollow-side-down': () => 'Hollow side down, shims under the hollow so that the magnet does not pull the bow out; light passes until clean, turn, both mates to one thickness.',
   'edges-as-pack': (_facts, w) => `Clean and check the chuck. Both mates as a pack against an angle, hollow edge down, shims under it; first edge of both in the same passes. The last ${w.length(0.02)} with a fresh fine dress, then spark-out.`,
   'sit-down-before-second': () => 'Before the second edge loosen the pack, so that each bar sits down on the chuck by itself; block both in, then grind both in the same passes.',
+  'wipe-and-demagnetise': () => 'Wipe oil and chips off and demagnetise: what clings to a face is ground into it.',
+  'stone-what-stands-up': () => 'Flat stone over faces and edges until nothing stands up any more. It takes burrs, not height.',
+  'profile-known': (facts, w) => `${w.bars(facts.bar)}: ${w.length(facts.lowestMm)} to ${w.length(facts.highestMm)} at ${w.number(facts.places)} places, read on ${w.text(facts.day)}.`,
+  'read-anew-if-stoned': () => 'Read them anew at the plate if they were stoned or knocked since; the last check before grinding counts.',
+  'read-the-bow': () => 'Read the bow of each bar, face down on the plate: shims and clean-up follow from it.',
+  'off-in-all': (facts, w) => `${w.bars(facts.bar)}: ${w.micrometres(facts.highestUm)} off its highest place in all, ${w.micrometres(facts.lowestUm)} off its lowest, to ${w.length(facts.toMm)}.`,
+  'passes-in-stages': (facts, w) => `${stagesOf(facts, w)}, then ${w.number(facts.sparkOut)} without infeed. The wheel starts at the highest place of all.`,
+  'other-face-taken-as-true': (facts) => `The face on the chuck${typeof facts.face === 'string' ? `, ${facts.face},` : ''} is taken as true: what it is out of flat comes out in the bar.`,
+  'ground-on-alone': (facts, w) => `${w.bars(facts.bar)} is ground on alone by ${w.micrometres(facts.lowUm)} once the others are clean.`,
+  'second-face-from-read': (facts, w) => `Worked out from what was read after the first face: to ${w.length(facts.newHeightMm)}.`,
+  'mark-new-height': () => 'Cross out the old height and mark the new one, as read, on the end faces, never on a face that is ground. Mates keep their marks and their marked ends.',
+  'read-one-at-plate': (facts, w) => `To the plate: two rows of five stations. For ${w.text(facts.use)} ${w.micrometres(facts.limitUm)} are asked.`,
+  'taken-as-straight': () => 'No bow was read yet: the bars are taken as straight.',
+  'bow-comes-off': (facts, w) => `A bow of ${w.micrometres(facts.bowUm)} comes off with the clean-up: at least ${w.micrometres(facts.eachUm)} off each face.`,
+  'bow-stays-in': (facts, w) => `A bow of ${w.micrometres(facts.bowUm)} stays in the bars: with one face ground the other is taken as true. Grind both faces, or straighten first.`,
   'wipe-then-cool': () => 'Demagnetise, wipe, let them come to the temperature of the room, and only then read.',
   'stone-edges': (_facts, w) => `Break the edges by ${w.length(0.2)} to ${w.length(0.3)} with a stone, wipe, light oil.`,
   'read-at-plate': (facts, w) => `To the plate: two rows of five stations on each bar, mates at the same stations. ${w.text(facts.use)} asks for ${w.micrometres(facts.limitUm)}.`.replace(/\. ([a-z])/, (_all, first: string) => `. ${first.toUpperCase()}`),
+}
+
+/** `3 passes of 10 µm, 2 of 2 µm` */
+function stagesOf({ passes, infeedsUm }: Facts, w: Parameters<Say>[1]): string {
+  const infeeds = Array.isArray(infeedsUm) ? infeedsUm : [], counts = Array.isArray(passes) ? passes : []
+  const said = counts.flatMap((count, k) => (count === 0 ? [] : [`${w.number(count)} of ${w.micrometres(infeeds[k] ?? null)}`]))
+  return said.length === 0 ? 'Nothing to take' : `Passes: ${said.join(', ')}`
 }
 
 const quench = ({ quench: how }: Facts): string | null => (typeof how === 'string' && Object.hasOwn(quenches, how) ? quenches[how]! : null)

@@ -8,6 +8,9 @@ import { passesOf } from '#engine/rack/regrind/passes.ts'
 /** mm. A bow beyond it is shimmed, beyond the second turned twice more to finish. Common practice, no source. @source GRIND-RULES */
 const shimFromMm = 0.005, turnAgainFromMm = 0.05
 
+/** How bars that bow so much lie: how often they are turned over, and the shim under the hollow in µm; null: none needed. */
+export const layingOf = (bowMm: number): Pick<Grind, 'turns' | 'shimUm'> => ({ turns: bowMm > turnAgainFromMm ? 3 : 1, shimUm: bowMm > shimFromMm ? 1000 * bowMm : null })
+
 /**
  * What comes off each side of bars, in which passes, how they lie and in which order.
  *
@@ -21,7 +24,7 @@ export function grindOf(question: GrindQuestion): Grind {
   const stages = stagesFor(question.stages, removal.neededUm), passesPerSide = stages.reduce((sum, { passes }) => sum + passes, 0), sweepsPerSide = passesPerSide + sparkOut
   const acrossMm = bars * (onEdge ? thicknessMm : heightMm) + (bars - 1) * (wheel?.gapMm ?? 0)
   const plan = {
-    removal, allowanceUm, enough: spareUm === null ? null : spareUm >= -sameUm, spareUm, stages, passesPerSide, sweepsPerSide, turns: bowMm > turnAgainFromMm ? 3 : 1, shimUm: bowMm > shimFromMm ? 1000 * bowMm : null,
+    removal, allowanceUm, enough: spareUm === null ? null : spareUm >= -sameUm, spareUm, stages, passesPerSide, sweepsPerSide, ...layingOf(bowMm),
     blockMm: { leastMm: upMm / 2, belowMm: upMm }, machineMin: wheel === null ? null : 2 * sweepsPerSide * sweepMin(acrossMm, lengthMm, wheel),
   }
   return {

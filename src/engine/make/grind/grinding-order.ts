@@ -1,10 +1,11 @@
 import type { Finding } from '#model/finding.ts'
 import type { Grind, GrindQuestion } from '#engine/make/grind/grinding-job.ts'
 
-type Plan = Pick<Grind, 'passesPerSide' | 'turns' | 'shimUm' | 'blockMm' | 'stages'>
+type Question = Pick<GrindQuestion, 'sides' | 'bars' | 'sparkOut'>
+type Plan = Pick<Grind, 'passesPerSide' | 'turns' | 'shimUm' | 'blockMm'> & { readonly stages: readonly { readonly takesUm: number }[] }
 
 /** The order of grinding a pair: one side of all bars, each bar let down by itself, then the other side of all in the same pass. @source GRIND-RULES */
-export function grindingOrder({ sides, bars, sparkOut }: GrindQuestion, { passesPerSide, turns, shimUm, blockMm, stages }: Plan): readonly Finding[] {
+export function grindingOrder({ sides, bars, sparkOut }: Question, { passesPerSide, turns, shimUm, blockMm, stages }: Plan): readonly Finding[] {
   const onEdge = sides === 'edges', lastUm = stages.at(-1)!.takesUm
   return [
     { code: 'grind-clean-chuck', facts: {} },

@@ -3,12 +3,12 @@ import type { SteelState } from '#model/cutting-data.ts'
 import type { JobFields, PlannedWith } from '#model/job-record.ts'
 import type { MakePlan, PackLeft, PlannedStep, Press } from '#model/make-plan.ts'
 import type { Order } from '#model/order.ts'
-import type { Route } from '#model/route.ts'
+import type { JobRoute, Route } from '#model/route.ts'
 import type { StockLength } from '#model/stock-length.ts'
 import { cardMm, cardNumber } from '#engine/make/job/card-fields.ts'
 
 /** A job as its cards see it. */
-export type CardJob = Pick<JobFields, 'form' | 'tools'> & { readonly planned: PlannedWith; readonly order: Order; readonly route: Route; readonly plan: MakePlan }
+export type CardJob = Pick<JobFields, 'form' | 'tools'> & { readonly planned: PlannedWith; readonly order: Order; readonly route: Route<JobRoute>; readonly plan: MakePlan }
 
 /** A case of a calculation; null where the plan has nothing for it. */
 export type Case = { readonly [key: string]: unknown } | null

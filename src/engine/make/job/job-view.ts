@@ -4,16 +4,18 @@ import type { MakePlan } from '#model/make-plan.ts'
 import type { MakingBooks } from '#model/making.ts'
 import type { Order } from '#model/order.ts'
 import type { Refusal } from '#model/refusal.ts'
-import type { Experience, Route } from '#model/route.ts'
+import type { Experience, JobRoute, Route } from '#model/route.ts'
 import { actualsFrom } from '#engine/make/job/actuals-from.ts'
 import { type JobKnown, planCase } from '#engine/make/job/job-case.ts'
+import { regrindView } from '#engine/make/regrind/regrind-view.ts'
 import { answerPlan } from '#engine/make/plan/answer-plan.ts'
 
 /** A job whose route is chosen, worked out from what was done and read; `refused`: texts that cannot be read, by their key. */
-export type JobView = { readonly plan: MakePlan; readonly order: Order; readonly route: Route; readonly refused: { readonly [key: string]: Refusal } }
+export type JobView = { readonly plan: MakePlan; readonly order: Order; readonly route: Route<JobRoute>; readonly refused: { readonly [key: string]: Refusal } }
 
-/** @throws Refusal as `planCase` and `answerPlan` */
+/** @throws Refusal as `planCase` and `answerPlan`; of a regrind as `regrindView` */
 export function jobView(job: JobRecord, checks: readonly Check[], known: JobKnown, books: MakingBooks): JobView {
+  if (job.route === 'regrind') return regrindView(job, checks, known)
   const { actuals, refused } = actualsFrom(job, checks), { order, route, ...plan } = answerPlan(planCase(job, actuals, known), books)
   return { plan, order, route, refused }
 }

@@ -1,7 +1,7 @@
 import type { Finding } from '#model/finding.ts'
 import { type ActualField, type BarLeft, type MakePlan, type PackDown, type PackLeft, type PlannedStep, type Worked, worked } from '#model/make-plan.ts'
 import type { Making } from '#model/making.ts'
-import type { Actuals, MadeBar, StepKind } from '#model/make-step.ts'
+import type { Actuals, MadeBar, MakeStep, StepKind } from '#model/make-step.ts'
 import type { Order } from '#model/order.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Experience, Route } from '#model/route.ts'
@@ -22,22 +22,29 @@ import { refuseIdTwice } from '#engine/read/refuse-twice.ts'
 export function planFrom(order: Order, route: Route, making: Making, actuals: Actuals): MakePlan {
   refuseUnfit(order, route, actuals)
   const made = actuals.bars.length > 0 ? actuals.bars : barsToBe(order)
-  const isNext = (k: number) => route.steps.findIndex(({ kind }) => !actuals.done.some(({ step }) => step === kind)) === k
-  const steps = route.steps.map((step, k): PlannedStep => {
-    const done = actuals.done.find((one) => one.step === step.kind)
-    return { ...step, state: done !== undefined ? 'done' : isNext(k) ? 'next' : 'open', takenHours: done?.hours ?? null, fields: fieldsOf(step, made, actuals) }
-  })
+  const steps = stepsNow(route.steps, made, actuals)
   const isToCome = (kind: StepKind) => steps.some((step) => step.kind === kind && step.state !== 'done')
   const sides = worked.filter((side) => (side === 'edges' ? isToCome('grind the edges') || isToCome('hard mill the edges') : isToCome('grind the faces')))
   const bars = sides.flatMap((side) => barsLeft(side, made, route.blanks, making, actuals)), packs = route.kind === 'ground' ? sides.flatMap((side) => packsLeft(side, made, bars, route.blanks, making, actuals)) : []
-  const planned = total(steps.map(({ hours }) => hours)), taken = total(steps.map(({ takenHours }) => takenHours ?? 0)), left = total(steps.map((step) => (step.state === 'done' ? 0 : step.hours)))
   return {
-    steps, next: steps.find(({ state }) => state === 'next')?.kind ?? null, made, bars, packs, presses: isToCome('straighten') ? pressesFor(route, made, actuals) : [], hours: { planned, taken, left },
+    steps, next: steps.find(({ state }) => state === 'next')?.kind ?? null, made, bars, packs, presses: isToCome('straighten') ? pressesFor(route, made, actuals) : [], hours: hoursNow(steps),
     experience: experienceOf(route, made, steps, actuals),
     findings: [...leftFindings(bars, packs, making), ...hardnessFindings(order, route, making, bars.filter(({ side }) => side === 'edges')), ...outsideFindings(steps, sides)],
     sum: [...bars.map((bar) => barSum(bar, making)), ...packs.flatMap((pack) => packSum(pack, making))],
   }
 }
+
+/** The steps with how far they are and their blanks. */
+export function stepsNow(steps: readonly MakeStep[], made: readonly MadeBar[], actuals: Actuals): readonly PlannedStep[] {
+  const next = steps.findIndex(({ kind }) => !actuals.done.some(({ step }) => step === kind))
+  return steps.map((step, k): PlannedStep => {
+    const done = actuals.done.find((one) => one.step === step.kind)
+    return { ...step, state: done !== undefined ? 'done' : k === next ? 'next' : 'open', takenHours: done?.hours ?? null, fields: fieldsOf(step, made, actuals) }
+  })
+}
+
+export const hoursNow = (steps: readonly PlannedStep[]): MakePlan['hours'] =>
+  ({ planned: total(steps.map(({ hours }) => hours)), taken: total(steps.map(({ takenHours }) => takenHours ?? 0)), left: total(steps.map((step) => (step.state === 'done' ? 0 : step.hours))) })
 
 /** As many as are ordered, in pairs, until the saw has given them their own marks: `12/1` and `12/2` are mates. */
 export function barsToBe({ heightsMm, each }: Order): readonly MadeBar[] {

@@ -18,7 +18,7 @@ const mostRows = 1000, mostMoney = 1e9, mostHours = 1e5, mostPercent = 100, most
 
 /** Infeeds and shop hours where nobody says, as `grind` has them: 0.010, the last 0.02 by 0.002, three sweeps of spark-out. Common practice, no source. */
 const usualInfeeds: Infeeds = { stages: usualStages, sparkOut: usualSparkOut }
-const usualHoursPerDay = 6
+export const usualHoursPerDay = 6
 
 /** The shop as it stands in a raw case. What is left out is not there, or as usual; steels and tables of the shop's own stand before those of the books. */
 export function readMaking(raw: RawObject, books: MakingBooks): Making {

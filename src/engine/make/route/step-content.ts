@@ -2,7 +2,7 @@ import type { Blank, CutList } from '#model/blank.ts'
 import type { Finding } from '#model/finding.ts'
 import type { Making } from '#model/making.ts'
 import type { Hardening } from '#model/making-steel.ts'
-import type { ReadingAsked, StepKind } from '#model/make-step.ts'
+import type { NewBarStep, ReadingAsked } from '#model/make-step.ts'
 import type { Order } from '#model/order.ts'
 import type { RouteKind } from '#model/route.ts'
 import { finishPassMm, usualSaw } from '#engine/make/blanks/leave.ts'
@@ -23,7 +23,7 @@ export type ContentQuestion = {
 }
 
 /** What to do at a step. */
-export function contentOf(step: StepKind, { order, route, making, hardening }: ContentQuestion): readonly Finding[] {
+export function contentOf(step: NewBarStep, { order, route, making, hardening }: ContentQuestion): readonly Finding[] {
   const saw = making.machines.find(({ kind }) => kind === 'saw'), say = (code: string, facts: Finding['facts'] = {}): readonly Finding[] => [{ code, facts }]
   switch (step) {
     case 'order': return say('order-heights', { heightsMm: order.heightsMm, each: order.each })
@@ -53,7 +53,7 @@ export function contentOf(step: StepKind, { order, route, making, hardening }: C
 }
 
 /** What to read after a step, and within what the work goes on. */
-export function readsAfter(step: StepKind, { order, route, making, blanks, hardening }: ContentQuestion): readonly ReadingAsked[] {
+export function readsAfter(step: NewBarStep, { order, route, making, blanks, hardening }: ContentQuestion): readonly ReadingAsked[] {
   const limitMm = making.limitsUm[order.use] / 1000, read = (what: ReadingAsked['what'], places: number, least: number | null, most: number | null): ReadingAsked => ({ what, places, least, most })
   const hasFaces = making.faces && route === 'ground', perSideMm = least(blanks.map((blank) => blank.perSideMm.height)), facePerSideMm = least(blanks.map((blank) => blank.perSideMm.thickness))
   switch (step) {

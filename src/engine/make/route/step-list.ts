@@ -1,15 +1,15 @@
 import type { MachineKind } from '#model/machine.ts'
-import type { MakeStep, StepKind } from '#model/make-step.ts'
+import type { MakeStep, NewBarStep, StepKind } from '#model/make-step.ts'
 import type { RouteKind } from '#model/route.ts'
 import type { Situation } from '#model/situation.ts'
 
-const start: readonly StepKind[] = ['check the delivery', 'saw', 'square the ends'], end: readonly StepKind[] = ['stone and clean', 'inspect']
-const softEdges: readonly StepKind[] = ['rough the edges', 'let lie', 'finish the edges', 'spring pass', 'deburr and mark']
-const hardening: readonly StepKind[] = ['rough the edges', 'deburr and mark', 'clean for the furnace', 'harden', 'temper', 'read after hardening', 'straighten', 'temper again']
+const start: readonly NewBarStep[] = ['check the delivery', 'saw', 'square the ends'], end: readonly NewBarStep[] = ['stone and clean', 'inspect']
+const softEdges: readonly NewBarStep[] = ['rough the edges', 'let lie', 'finish the edges', 'spring pass', 'deburr and mark']
+const hardening: readonly NewBarStep[] = ['rough the edges', 'deburr and mark', 'clean for the furnace', 'harden', 'temper', 'read after hardening', 'straighten', 'temper again']
 
 /** The steps of a route in the order of work, faces milled or not, and ground or not where the route grinds. Common practice, no source. */
-export function stepsOf(route: RouteKind, milledFaces: boolean, groundFaces: boolean): readonly StepKind[] {
-  const milled: readonly StepKind[] = milledFaces ? ['mill the faces'] : []
+export function stepsOf(route: RouteKind, milledFaces: boolean, groundFaces: boolean): readonly NewBarStep[] {
+  const milled: readonly NewBarStep[] = milledFaces ? ['mill the faces'] : []
   switch (route) {
     case 'bought': return ['order', 'check the delivery', 'inspect']
     case 'as drawn':
@@ -29,6 +29,7 @@ export const furnaceSteps: readonly StepKind[] = ['harden', 'temper', 'temper ag
 export const machineOf: { readonly [step in StepKind]?: MachineKind } = {
   'saw': 'saw', 'mill the faces': 'mill', 'rough the edges': 'mill', 'finish the edges': 'mill', 'spring pass': 'mill', 'hard mill the edges': 'mill', 'rub': 'ground plate',
   'harden': 'furnace', 'temper': 'furnace', 'temper again': 'furnace', 'straighten': 'press', 'grind the faces': 'grinder', 'grind the edges': 'grinder',
+  'grind the first face': 'grinder', 'grind the second face': 'grinder',
 }
 
 /** The calculation that fills the card of a step; sawing has its own by what is sawn. */
@@ -43,4 +44,5 @@ export const cautionsAt: { readonly [step in StepKind]?: readonly Situation[] } 
   'finish the edges': ['milling bars', 'handle off the vise'], 'spring pass': ['milling bars', 'handle off the vise'], 'deburr and mark': ['sharp edges'], 'rub': ['rubbing'],
   'harden': ['furnace', 'quench', 'untempered'], 'temper': ['furnace', 'untempered'], 'read after hardening': ['untempered'], 'straighten': ['straightening'], 'temper again': ['furnace', 'straightening'],
   'hard mill the edges': ['hard milling', 'handle off the vise'], 'grind the faces': ['grinding wheel', 'magnetic chuck'], 'grind the edges': ['grinding wheel', 'grinding thin bars', 'magnetic chuck'], 'stone and clean': ['stoning'], 'inspect': ['at the plate'],
+  'stone burrs': ['stoning'], 'read before grinding': ['at the plate'], 'grind the first face': ['grinding wheel', 'grinding thin bars', 'magnetic chuck'], 'grind the second face': ['grinding wheel', 'grinding thin bars', 'magnetic chuck'], 'mark anew': ['sharp edges'],
 }

@@ -1,7 +1,8 @@
 import type { BarSize } from '#model/bar-size.ts'
 import type { Blank } from '#model/blank.ts'
 import type { Making } from '#model/making.ts'
-import type { MakeStep, StepKind } from '#model/make-step.ts'
+import type { MakeStep, NewBarStep, StepKind } from '#model/make-step.ts'
+import type { Order } from '#model/order.ts'
 import { contentOf, type ContentQuestion, readsAfter } from '#engine/make/route/step-content.ts'
 import { calcOf, cautionsAt, furnaceSteps, machineOf, stepsOf } from '#engine/make/route/step-list.ts'
 
@@ -12,20 +13,23 @@ export function stepsFor(question: ContentQuestion): readonly MakeStep[] {
   const isMilled = blanks.some(({ allowances }) => allowances.some(({ takenBy }) => takenBy === 'mill the faces'))
   return stepsOf(route, making.faces || isMilled, making.faces).map((kind): MakeStep => {
     const outside = kind === 'order' || (isOutside && furnaceSteps.includes(kind)), machine = outside ? null : machineFor(kind, making)
-    const time = making.times.find(({ step }) => step === kind)!
-    const minutes = time.orderMin + time.heightMin * order.heightsMm.length + time.barMin * order.bars
-    const hours = hoursFactor * (outside && kind !== 'order' ? 0 : minutes) / 60, machineHours = machine === null ? 0 : hours + time.unattendedMin / 60
-    const hour = machine === null ? 0 : (making.machines.find((one) => one.kind === machine)?.perHour ?? null)
     return {
-      kind, machine, outside, hours, machineHours,
-      cost: (hours > 0 && making.handPerHour === null) || (machineHours > 0 && hour === null) ? null : hours * (making.handPerHour ?? 0) + machineHours * (hour ?? 0),
+      kind, machine, outside, ...workOf(kind, machine, order, making, outside && kind !== 'order' ? 0 : hoursFactor),
       calcs: calcsAt(kind, question),
       content: contentOf(kind, question), sizes: sizesAfter(kind, blanks), reads: readsAfter(kind, question), cautions: outside ? [] : (cautionsAt[kind] ?? []).filter((caution) => caution !== 'quench' || question.hardening?.quench !== 'air'),
     }
   })
 }
 
-function calcsAt(kind: StepKind, { cuts }: ContentQuestion): MakeStep['calcs'] {
+/** Hours and cost of a step: those of a person by `factor`, the machine's with what it does by itself. */
+export function workOf(kind: StepKind, machine: MakeStep['machine'], { heightsMm, bars }: Pick<Order, 'heightsMm' | 'bars'>, { times, machines, handPerHour }: Pick<Making, 'times' | 'machines' | 'handPerHour'>, factor: number): Pick<MakeStep, 'hours' | 'machineHours' | 'cost'> {
+  const { orderMin, heightMin, barMin, unattendedMin } = times.find(({ step }) => step === kind)!
+  const hours = factor * (orderMin + heightMin * heightsMm.length + barMin * bars) / 60, machineHours = machine === null ? 0 : hours + unattendedMin / 60
+  const hour = machine === null ? 0 : (machines.find((one) => one.kind === machine)?.perHour ?? null)
+  return { hours, machineHours, cost: (hours > 0 && handPerHour === null) || (machineHours > 0 && hour === null) ? null : hours * (handPerHour ?? 0) + machineHours * (hour ?? 0) }
+}
+
+function calcsAt(kind: NewBarStep, { cuts }: ContentQuestion): MakeStep['calcs'] {
   const own = calcOf[kind]
   if (kind !== 'saw') return own === undefined ? [] : [own]
   return [...(cuts !== null && cuts.bars.length > 0 ? (['cut-bars'] as const) : []), ...(cuts !== null && cuts.plates.length > 0 ? (['cut-plate'] as const) : [])]

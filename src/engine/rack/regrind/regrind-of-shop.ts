@@ -44,8 +44,12 @@ export function regrindOfShop(ids: readonly string[], rack: readonly Bar[], work
   }
 }
 
-/** The local heights where their places are known, else the mean that stands for all of them. */
-function wornFrom(bar: Bar | undefined, id: string, k: number, lowUm: number): WornBar {
+/**
+ * A bar of the rack as the grinder finds it: its local heights where their places are known, else the mean that stands for all of them.
+ *
+ * @throws Refusal `bar-not-known`, `height-not-measured`
+ */
+export function wornFrom(bar: Bar | undefined, id: string, k: number, lowUm: number): WornBar {
   if (!bar) throw new Refusal('bar-not-known', { field: `bars[${k}]`, given: id.slice(0, 60) })
   if (bar.standing !== 'measured') throw new Refusal('height-not-measured', { field: `bars[${k}]`, given: bar.heightMm })
   const heightsMm = (bar.heightsUm ?? []).map(([, um]) => bar.heightMm + um / 1000)

@@ -35,11 +35,10 @@ export function JobScreen({ shop, job, step }: Props) {
           <h1 className="name-text">{sayJob(job, units)}</h1>
           <div className="mk-prints">
             <Link to={`/make/job/${job.id}/sheet`} className="press">Route sheet</Link>
-            <Link to={`/make/job/${job.id}/cuts`} className="press">Cut list</Link>
-            <Link to={`/make/job/${job.id}/buying`} className="press">Buying list</Link>
+            {job.route === 'regrind' ? null : <><Link to={`/make/job/${job.id}/cuts`} className="press">Cut list</Link><Link to={`/make/job/${job.id}/buying`} className="press">Buying list</Link></>}
           </div>
         </div>
-        <p>{capital(routeWords[job.route!])} · {sayOrder(job.form, units)}{view instanceof Refusal ? '' : ` · ${sayHours(view.plan.hours.taken, units)} taken, ${sayHours(view.plan.hours.left, units)} left of ${sayHours(view.plan.hours.planned, units)}`}</p>
+        <p>{capital(routeWords[job.route!])} · {sayOrder(job, units)}{view instanceof Refusal ? '' : ` · ${sayHours(view.plan.hours.taken, units)} taken, ${sayHours(view.plan.hours.left, units)} left of ${sayHours(view.plan.hours.planned, units)}`}</p>
         {job.note === '' ? null : <p className="name-text">{job.note}</p>}
         {view instanceof Refusal ? <StatusLine danger>{sayRefusal(view, units)}</StatusLine> : <Steps shop={shop} job={job} view={view} step={step} />}
         <section aria-label="The order itself" className="mk-about">

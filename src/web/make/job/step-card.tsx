@@ -11,7 +11,7 @@ import { CuttingCard } from '#web/make/job/cards/cutting-card.tsx'
 import { GrindCard } from '#web/make/job/cards/grind-card.tsx'
 import { HeatCard } from '#web/make/job/cards/heat-card.tsx'
 import { StraightenCard } from '#web/make/job/cards/straighten-card.tsx'
-import { HandOver } from '#web/make/job/hand-over.tsx'
+import { HandOver, ReadAnew } from '#web/make/job/hand-over.tsx'
 import { jobNamer } from '#web/make/job/job-namer.ts'
 import { NameBars } from '#web/make/job/name-bars.tsx'
 import { StepDrawing } from '#web/make/job/step-drawing.tsx'
@@ -43,6 +43,7 @@ export function StepCard({ number, ...props }: StepProps & { readonly number: nu
       {step.calcs.includes('straighten') ? <StraightenCard {...props} /> : null}
       {step.calcs.includes('grind') ? <GrindCard {...props} /> : null}
       <NameBars {...props} />
+      {step.kind === 'read before grinding' ? <ReadAnew {...props} /> : null}
       {step.kind === 'inspect' ? <HandOver {...props} /> : <StepReadings {...props} />}
       {step.cautions.length > 0 ? <section aria-label="Cautions" className="mk-cautions"><ul className="mk-notes">{cautionsFor(new Set(step.cautions), units).map((text) => <li key={text}>{text}</li>)}</ul></section> : null}
       <TickStep {...props} />

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { hoursKey, readHours } from '#engine/make/job/actuals-from.ts'
+import { eventsOfStep, undoingOfStep } from '#engine/make/regrind/step-events.ts'
 import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayStep } from '#words/say-make.ts'
@@ -28,19 +29,25 @@ export function TickStep({ shop, job, view, step }: StepProps) {
   const done = () => {
     const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null
     const taken = isCounted ? begun : []
-    const after = { ...before, [kind]: { hours, person, atIso: nowIso() } }
-    writeDeed({ ...cut, edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(taken.length > 0 ? { tools: toolsWith(job, taken) } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take')] })
+    const after = { ...before, [kind]: { hours, person, atIso: nowIso() } }, happened = eventsOfStep(job, kind)
+    const written = writeDeed({ ...cut, events: [...(cut?.events ?? []), ...happened], edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(taken.length > 0 ? { tools: toolsWith(job, taken) } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take')] })
     offerUndo(`${sayStep(kind)}: done.`, () => {
       writeDeed({
         edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}), ...(taken.length > 0 ? { tools: job.tools } : {}) } }, ...stockEdits(shopNow().shop ?? shop, taken, 'give back')],
-        ...(cut ? { events: cut.events.filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })) } : {}),
+        events: [
+          ...(cut?.events ?? []).filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })),
+          ...happened.map(({ bar }, at) => ({ bar, kind: 'undone' as const, undoes: written[(cut?.events.length ?? 0) + at]!, note: '' })),
+        ],
       })
     })
     if (!isLast) go(`/make/job/${job.id}/${at + 2}`)
   }
   const open = () => {
     const { [kind]: _tick, ...rest } = job.done, back = kind === 'saw' ? stockTaken(job, shop) : []
-    writeDeed({ edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open', ...(back.length > 0 ? { tools: toolsWith(job, []) } : {}) } }, ...stockEdits(shop, back, 'give back')] })
+    writeDeed({
+      edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open', ...(back.length > 0 ? { tools: toolsWith(job, []) } : {}) } }, ...stockEdits(shop, back, 'give back')],
+      events: tick === undefined ? [] : undoingOfStep(job, kind, tick.atIso, shop.events),
+    })
   }
   if (tick !== undefined) {
     return (
@@ -59,7 +66,7 @@ export function TickStep({ shop, job, view, step }: StepProps) {
         />
       )}
       <NumberField label="hours it took" value={hours} ifEmpty="not noted" onChange={(text) => typeTool(job.id, key, text)} error={amiss instanceof Refusal ? sayRefusal(amiss, units) : null} />
-      <button type="button" className="action main" onClick={done}>{isLast ? 'Done: the job is made' : 'Done'}</button>
+      <button type="button" className="action main" onClick={done}>{isLast ? (job.route === 'regrind' ? 'Done: they are reground' : 'Done: the job is made') : 'Done'}</button>
     </footer>
   )
 }

@@ -43,7 +43,7 @@ function JobRow({ job, shop }: { readonly job: JobRecord; readonly shop: ShopSna
     <li className="mk-row">
       <Link to={`/make/job/${job.id}`} className="mk-row-go">
         <strong className="name-text">{sayJob(job, units)}</strong>
-        <span className="small">{[routeWords[job.route!], job.name ? sayOrder(job.form, units) : ''].filter((text) => text !== '').join(' · ')}</span>
+        <span className="small">{[routeWords[job.route!], job.name ? sayOrder(job, units) : ''].filter((text) => text !== '').join(' · ')}</span>
         {view instanceof Refusal ? <span className="status--danger">{sayRefusal(view, units)}</span> : <Progress {...view.plan} />}
       </Link>
     </li>
@@ -59,7 +59,7 @@ function OrderRow({ job }: { readonly job: JobRecord }) {
   const units = useUnits()
   return (
     <li className="mk-row">
-      <Link to={`/make/order/${job.id}`} className="mk-row-go"><strong className="name-text">{sayJob(job, units)}</strong>{job.name ? <span className="small">{sayOrder(job.form, units)}</span> : null}</Link>
+      <Link to={`/make/order/${job.id}`} className="mk-row-go"><strong className="name-text">{sayJob(job, units)}</strong>{job.name ? <span className="small">{sayOrder(job, units)}</span> : null}</Link>
       <button type="button" className="press" aria-label={`Drop the order ${sayJob(job, units)}`} onClick={() => dropJob(job, sayJob(job, units))}>Drop</button>
     </li>
   )

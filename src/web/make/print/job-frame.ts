@@ -12,7 +12,7 @@ export type PrintAsked = { readonly job: JobRecord; readonly shop: ShopSnapshot;
 export function jobFrame(title: string, { job, shop, units, day }: PrintAsked): SheetFrame {
   const called = sayJob(job, units)
   return {
-    title, heading: called, description: `${title} of ${called}`, under: `${title} · ${routeWords[job.route!]} · ${sayOrder(job.form, units)}`, code: { label: 'job', value: job.id.slice(0, 8) },
+    title, heading: called, description: `${title} of ${called}`, under: `${title} · ${routeWords[job.route!]} · ${sayOrder(job, units)}`, code: { label: 'job', value: job.id.slice(0, 8) },
     foot: [[{ label: 'Shop', value: shop.shop.name, share: 0.4 }, { label: 'Printed on', value: sayDay(day), share: 0.22 }, { label: 'Wanted by', value: job.form.due ?? '', share: 0.22 }, { label: 'Initials', value: '', share: 0.16 }]],
   }
 }

@@ -6,8 +6,8 @@ import { wordLength } from '#model/length.ts'
 import type { PlannedStep } from '#model/make-plan.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { sayFinding } from '#words/say-finding.ts'
-import { machineWords, sayHours, sayLimit, sayMoney, sayReading, saySize, sayStep } from '#words/say-make.ts'
-import { capital } from '#words/wording.ts'
+import { machineWords, sayHeights, sayHours, sayLimit, sayMoney, sayReading, saySize, sayStep } from '#words/say-make.ts'
+import { capital, listOf } from '#words/wording.ts'
 import { cardJobOf } from '#web/make/job/cards/card-job.ts'
 import { jobNamer } from '#web/make/job/job-namer.ts'
 import { stepPictureOf } from '#web/make/job/step-picture-of.ts'
@@ -20,7 +20,10 @@ export function routeSheetFrom(asked: PrintAsked & { readonly view: JobView }): 
   const { job, shop, view: { plan, route, order }, units } = asked, nameOf = jobNamer(job, shop)
   return {
     ...jobFrame('Route sheet', asked),
-    facts: [
+    facts: route.kind === 'regrind' ? [
+      { label: 'Bars', value: listOf(plan.made.map(({ id }) => nameOf(id))) }, { label: 'New height', value: sayHeights(order.heightsMm, units) }, { label: 'Good for', value: order.use },
+      { label: 'Hours planned', value: sayHours(plan.hours.planned, units) }, { label: 'Cost planned', value: sayMoney(route.cost.total, units) },
+    ] : [
       { label: 'Bars', value: `${order.bars}` }, { label: 'Steel', value: route.steel ?? job.planned!.plates.concat(job.planned!.lengths).find(({ id }) => id === route.cuts?.takings[0]?.stockId)?.steel ?? '' },
       { label: 'Good for', value: order.use }, { label: 'Hardness', value: order.hrc === null ? 'soft will do' : `${order.hrc} HRC` },
       { label: 'Hours planned', value: sayHours(plan.hours.planned, units) }, { label: 'Cost planned', value: sayMoney(route.cost.total, units) },

@@ -1,5 +1,5 @@
-import { readNumber } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
+import type { Refusal } from '#model/refusal.ts'
+import { regrindReaders, type RegrindNumbers, type RegrindTyped, wishOf } from '#engine/rack/regrind/regrind-typed.ts'
 import type { RegrindWish } from '#engine/rack/regrind/regrind-of-shop.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { Choice } from '#web/parts/choice.tsx'
@@ -7,58 +7,21 @@ import { NumberField } from '#web/parts/number-field.tsx'
 import { readFields } from '#web/parts/read-fields.ts'
 import { useUnits } from '#web/units.ts'
 
-/** What is asked of the grinder, as typed; numbers in µm but for the spark-out. */
-export type RegrindTyped = {
-  readonly cleanUp: string
-  readonly step: string
-  readonly faces: '1' | '2'
-  readonly datum: 'A' | 'B' | ''
-  readonly infeed: string
-  readonly fineInfeed: string
-  readonly fineTakes: string
-  readonly sparkOut: string
-}
-
-/** For a small toolroom grinder; common practice, no source. */
-export const usualRegrind: RegrindTyped = { cleanUp: '10', step: '', faces: '1', datum: '', infeed: '10', fineInfeed: '2', fineTakes: '20', sparkOut: '3' }
-
-type Numbers = { cleanUp: number; step: number | null; infeed: number; fineInfeed: number; fineTakes: number; sparkOut: number }
-export type Wrong = { readonly [name in keyof Numbers]?: Refusal }
+export type Wrong = { readonly [name in keyof RegrindNumbers]?: Refusal }
 
 /** The wish out of what was typed, or each field that cannot be read. */
 export function readWish(typed: RegrindTyped): { readonly wish: Omit<RegrindWish, 'lowUm'> } | { readonly wrong: Wrong } {
-  const read = readFields<Numbers>({
-    cleanUp: () => readNumber(typed.cleanUp, 'cleanUpUm'), step: () => (typed.step.trim() === '' ? null : above(readNumber(typed.step, 'stepUm'), 'stepUm')),
-    infeed: () => above(readNumber(typed.infeed, 'infeedUm'), 'infeedUm'), fineInfeed: () => above(readNumber(typed.fineInfeed, 'infeedUm'), 'infeedUm'),
-    fineTakes: () => notBelow(readNumber(typed.fineTakes, 'takesUm'), 'takesUm'), sparkOut: () => whole(readNumber(typed.sparkOut, 'sparkOut')),
+  const { cleanUp, step, infeed, fineInfeed, fineTakes, sparkOut } = regrindReaders
+  const read = readFields<RegrindNumbers>({
+    cleanUp: () => cleanUp(typed), step: () => step(typed), infeed: () => infeed(typed), fineInfeed: () => fineInfeed(typed), fineTakes: () => fineTakes(typed), sparkOut: () => sparkOut(typed),
   })
-  if ('refused' in read) return { wrong: read.refused }
-  const { cleanUp, step, infeed, fineInfeed, fineTakes, sparkOut } = read.values
-  if (cleanUp < 0) return { wrong: { cleanUp: new Refusal('wish-negative', { field: 'cleanUpUm', given: cleanUp, needed: 0 }) } }
-  return { wish: { cleanUpUm: cleanUp, stepUm: step, faces: typed.faces === '2' ? 2 : 1, datumFace: typed.datum === '' ? null : typed.datum, sparkOut, stages: [{ infeedUm: infeed, takesUm: 0 }, { infeedUm: fineInfeed, takesUm: fineTakes }] } }
-}
-
-function above(given: number, field: string): number {
-  if (given <= 0) throw new Refusal('size-not-positive', { field, given, needed: { above: 0 } })
-  return given
-}
-
-function notBelow(given: number, field: string): number {
-  if (given < 0) throw new Refusal('wish-negative', { field, given, needed: 0 })
-  return given
-}
-
-const mostSparkOut = 100
-
-function whole(given: number): number {
-  if (!Number.isInteger(given) || given < 0 || given > mostSparkOut) throw new Refusal('value-not-allowed', { field: 'sparkOut', given, needed: `a whole number from 0 to ${mostSparkOut}` })
-  return given
+  return 'refused' in read ? { wrong: read.refused } : { wish: wishOf(read.values, typed) }
 }
 
 type Props = { readonly typed: RegrindTyped; readonly onChange: (typed: RegrindTyped) => void; readonly wrong: Wrong }
 
 export function RegrindFields({ typed, onChange, wrong }: Props) {
-  const units = useUnits(), field = (name: keyof Numbers & keyof RegrindTyped, label: string, ifEmpty?: string) => (
+  const units = useUnits(), field = (name: keyof RegrindNumbers, label: string, ifEmpty?: string) => (
     <NumberField label={label} value={typed[name]} onChange={(text) => onChange({ ...typed, [name]: text })} error={wrong[name] ? sayRefusal(wrong[name], units) : null} {...(ifEmpty === undefined ? {} : { ifEmpty })} />
   )
   return (

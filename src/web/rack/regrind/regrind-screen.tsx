@@ -1,16 +1,18 @@
 import { useMemo, useState } from 'react'
 import { barsFrom } from '#engine/rack/bar-from.ts'
 import { type RegrindOfShop, regrindOfShop, type RegrindWish } from '#engine/rack/regrind/regrind-of-shop.ts'
+import { lowFrom, usualRegrind } from '#engine/rack/regrind/regrind-typed.ts'
 import { workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
-import { readNumber } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
+import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { PickBars } from '#web/inspect/pick/pick-bars.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { type RackBar, type RackGroup, worstTrust } from '#web/rack/rack-bars.ts'
-import { RegrindFields, readWish, usualRegrind } from '#web/rack/regrind/regrind-fields.tsx'
+import { RegrindFields, readWish } from '#web/rack/regrind/regrind-fields.tsx'
+import { MakeRegrind } from '#web/rack/regrind/make-regrind.tsx'
 import { RegrindAnswer } from '#web/rack/regrind/regrind-answer.tsx'
 import { nameAmong } from '#web/rack/say-bar.ts'
 import { today } from '#web/today.ts'
@@ -35,7 +37,7 @@ export function RegrindScreen({ shop, groups, first }: Props) {
       <div className="missing-desk">
         <div className="missing-side">
           {bars.length === 0 ? <p>Choose the bars that are to come to one height.</p> : answer instanceof Refusal ? <p className="status--danger" role="alert">{sayAbout(answer, bars, units)}</p>
-            : answer ? <RegrindAnswer answer={answer} bars={bars} /> : null}
+            : answer ? <RegrindAnswer answer={answer} bars={bars} left={leftOut(bars, here, units)} job={<MakeRegrind shop={shop} bars={bars} typed={typed} low={low} sayAbout={(refusal) => sayAbout(refusal, bars, units)} />} /> : null}
           <details className="sum" open={bars.length === 0}>
             <summary>{bars.length === 0 ? 'Choose bars' : 'Other bars'}</summary>
             <PickBars groups={here} chosen={ids} onChange={setIds} />
@@ -66,8 +68,7 @@ function useAnswer(shop: ShopSnapshot, ids: readonly string[], wish: Omit<Regrin
   return useMemo(() => {
     if (ids.length === 0 || wish === null) return null
     try {
-      const lowUm = Object.fromEntries(ids.flatMap((id) => ((low[id] ?? '').trim() === '' ? [] : [[id, lowerBy(low[id]!)]])))
-      return regrindOfShop(ids, facts.bars, facts.work, { ...wish, lowUm })
+      return regrindOfShop(ids, facts.bars, facts.work, { ...wish, lowUm: lowFrom(Object.fromEntries(ids.map((id) => [id, low[id] ?? '']))) })
     } catch (error) {
       if (error instanceof Refusal) return error
       throw error
@@ -77,11 +78,9 @@ function useAnswer(shop: ShopSnapshot, ids: readonly string[], wish: Omit<Regrin
   }, [facts, asked])
 }
 
-function lowerBy(text: string): number {
-  const um = readNumber(text, 'lowUm')
-  if (um < 0) throw new Refusal('wish-negative', { field: 'lowUm', given: um, needed: 0 })
-  return um
-}
+/** Mates of the chosen bars that are not chosen, by name. */
+const leftOut = (bars: readonly RackBar[], groups: readonly RackGroup[], units: Units): readonly string[] =>
+  groups.filter((group) => group.bars.length > 1 && group.bars.some((bar) => bars.includes(bar))).flatMap((group) => group.bars.flatMap((bar) => (bars.includes(bar) ? [] : [nameAmong(bar, group.bars, units)])))
 
 /** `bars[1]` is said by the name people use. */
 function sayAbout(refusal: Refusal, bars: readonly RackBar[], units: ReturnType<typeof useUnits>): string {
