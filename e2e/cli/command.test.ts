@@ -42,6 +42,19 @@ describe('beside a running server, on the same data folder', () => {
     expect(readFileSync(svg, 'utf8')).toMatch(/^<\?xml[\s\S]*<svg[\s\S]*35 C[\s\S]*<\/svg>\s*$/)
   })
 
+  it('foretells what comes out, as the guides to command and interface show it, alike by either', async () => {
+    const shown = (guide: string, pattern: RegExp) => pattern.exec(readFileSync(resolve(import.meta.dirname, '../../docs', guide), 'utf8'))!.slice(1)
+    const [file, vise, side] = shown('cli.md', /npx twinrest setup (\S+) --vise "([^"]+)" --foretell (\w+)\n/), asked = ['setup', file!, '--vise', vise!, '--foretell', side!]
+    expect((await inShop(...asked)).out).toMatch(/What comes out\n[^]*95 of 100 cases at most/)
+    const { prediction } = JSON.parse((await inShop(...asked, '--json')).out) as { prediction: object }
+    const [path, body] = shown('api.md', /curl -s http:\/\/127\.0\.0\.1:4173(\/api\/setup) [^\n]*\n\s+-d '([^']+)'/)
+    const answered = await fetch(`${shop.url}${path!}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: body! })
+    expect(answered.status).toBe(200)
+    expect(await answered.json()).toMatchObject({ prediction, answer: { choices: [{ bars: ['demo-C-1', 'demo-C-2'] }, {}, {}] } })
+    // By hand, from the demo's readings: in the middle the bars of 8 differ by 1 µm, their middle lines 30 apart; over 38 that is 1.27.
+    expect(prediction).toMatchObject({ status: 'foretold', ways: [{ held: false, coming: { across: { medianUm: expect.closeTo(1.27, 1) as number } } }] })
+  })
+
   it('says what to give up and what to make when nothing serves', async () => {
     const { code, out } = await setupOf(part({ wishes: { gripMm: 12 }, ways: ['lying flat', 'on edge'] }), '--vise', 'demo-vise-1')
     expect(code).toBe(0)

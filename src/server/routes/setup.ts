@@ -19,10 +19,16 @@ const askedSchema = z.strictObject({
   only: z.array(idSchema).max(5000).optional().describe('The bars to look at; of a form.'),
 })
 
+const answeredSchema = z.object({
+  vise: z.unknown(), question: z.unknown().describe('What was asked, every default filled in.'), answer: z.unknown().describe('As of calc/setup.'),
+  aroundHoles: z.array(z.unknown()).describe('What would stand at a jaw that holes keep a bar off.'), bars: z.array(z.unknown()).describe('The bars that the answer names.'),
+  prediction: z.unknown().describe('What the best choice will come out as; null unless asked for, or where nothing serves. {status: "foretold", ways: [{held, coming: {status, overall: {medianUm, q95Um}, along, across, chanceWithin, contributions}, seat, closing, findings, notKnown}]}, one way or, with the side unknown, free and held; or {status: "not foretold", because}.'),
+})
+
 /** The main job over the shop's own facts, and the card to hang by a vise. */
 export function addSetupRoutes(doors: Doors, store: Store): void {
   openRoute(doors, {
-    method: 'post', path: '/api/setup', body: askedSchema, answer: z.object({ question: z.unknown(), answer: z.unknown(), bars: z.array(z.unknown()), vise: z.unknown(), prediction: z.unknown() }),
+    method: 'post', path: '/api/setup', body: askedSchema, answer: answeredSchema,
     summary: 'Which bars of the shop to use for a part in a vise, how they stand, and why not the others.',
   }, async (c, asked) => c.json(await chosen(store, asked)))
   openRoute(doors, {
