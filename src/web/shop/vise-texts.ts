@@ -10,7 +10,7 @@ export type JawTexts = { readonly id: string; readonly name: string; readonly fi
 export type ViseTexts = { readonly name: string; readonly jawWidth: string; readonly opening: string; readonly note: string; readonly jawSets: readonly JawTexts[]; readonly fitted: string }
 
 /** Refusals by the field they belong to; those of a jaw set as `jawSets[0].fixedHeightMm`. */
-export type ViseWrong = { readonly [field: string]: Refusal }
+export type ViseWrong = { readonly [field: string]: Refusal | undefined }
 
 export function newJawTexts(id: string, name: string): JawTexts {
   return { id, name, fixed: '', moving: '', step: '', face: 'smooth' }

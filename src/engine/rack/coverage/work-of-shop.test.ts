@@ -35,6 +35,13 @@ describe('the work of a shop', () => {
     expect(workOfShop(facts({ setups: five }), { ...options, viseId: 'other' }).question.setups).toEqual([])
   })
 
+  test('a cut whose sizes are not all there does not keep its setup out', () => {
+    const half: SetupForm = { ...form, cuts: [{ kind: 'step', depth: '', overJaw: true, runThrough: '', rect: null }] }
+    const { question, unread, unfinished } = workOfShop(facts({ setups: [...five, setup('half', half)] }), options)
+    expect([unread, unfinished, question.setups.length]).toEqual([0, 1, 6])
+    expect(question.setups[5]!.asked).toEqual(question.setups[0]!.asked)
+  })
+
   test('places among holes count: a thick pair at the jaw is in the way of the drill, a thin one not', () => {
     const { question } = workOfShop(facts({ setups: Array.from({ length: fewLines }, (_, k) => setup(`d${k}`, { ...drilled, between: '20' })) }), options)
     expect(coverageOf(question, indexRack(pair('thick', 30, 9))).unserved.map(({ why }) => why)).toEqual(five.map(() => 'no-place'))

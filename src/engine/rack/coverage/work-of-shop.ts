@@ -2,6 +2,7 @@ import type { CoverageQuestion, SetupOfShop, ViseOfShop } from '#engine/rack/cov
 import { typicalMix } from '#engine/rack/coverage/typical-mix.ts'
 import { questionAt } from '#engine/rack/question-at.ts'
 import { viseFrom } from '#engine/rack/vise-from.ts'
+import { countedForm } from '#engine/setup/counted-form.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { SetupRecord, Unserved } from '#model/setup-record.ts'
@@ -30,8 +31,8 @@ export type WorkOptions = CountedWays & {
   readonly next: CoverageQuestion['next']
 }
 
-/** `lines[k]` tells where setup k of the question comes from; `unread`: setups whose form no longer can be read. */
-export type WorkOfShop = { readonly question: CoverageQuestion; readonly lines: readonly WorkLine[]; readonly unread: number }
+/** `lines[k]` tells where setup k of the question comes from; `unread`: setups that lack a size or do not go into their vise. `unfinished`: those counted without a cut that lacks one. */
+export type WorkOfShop = { readonly question: CoverageQuestion; readonly lines: readonly WorkLine[]; readonly unread: number; readonly unfinished: number }
 
 /** Fewer lines of work than this say little: the typical mix is laid beside them. */
 export const fewLines = 5
@@ -43,19 +44,20 @@ export const fewLines = 5
 export function workOfShop({ vises: all, setups, unserved, shop }: WorkFacts, { viseId, stacks, flat, next }: WorkOptions): WorkOfShop {
   const vises = all.filter((vise) => !vise.retired && (viseId === null || vise.id === viseId)), byId = new Map(vises.map((vise) => [vise.id, vise]))
   const counted: { readonly line: WorkLine; readonly setup: SetupOfShop }[] = []
-  let unread = 0
+  let unread = 0, unfinished = 0
   const count = (line: WorkLine, { viseId: at, form }: { readonly viseId: string; readonly form: SetupForm }) => {
     const vise = byId.get(at)
     if (!vise) return
-    const asked = askedOf(vise, form, shop)
-    if (asked === null) unread += 1
-    else counted.push({ line, setup: { viseId: at, times: 1, asked } })
+    const typed = countedForm(form), asked = askedOf(vise, typed.form, shop)
+    if (asked === null) { unread += 1; return }
+    if (typed.unfinished.length > 0) unfinished += 1
+    counted.push({ line, setup: { viseId: at, times: 1, asked } })
   }
   for (const setup of setups) if (!setup.retired) count({ from: 'setup', id: setup.id }, setup)
   for (const one of unserved) count({ from: 'unserved', id: one.id }, one)
   if (counted.length < fewLines) for (const setup of typicalMix(vises.map(shopVise), shop)) counted.push({ line: { from: 'typical' }, setup })
   return {
-    lines: counted.map(({ line }) => line), unread,
+    lines: counted.map(({ line }) => line), unread, unfinished,
     question: { vises: vises.map(shopVise), setups: counted.map(({ setup }) => setup), ways: waysCounted({ stacks, flat }), advisedOnly: true, places: true, next },
   }
 }

@@ -3,7 +3,7 @@ import type { Finding } from '#model/finding.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { Use } from '#model/wishes.ts'
 import { isNotGiven } from '#web/setup/answer/not-given.ts'
-import type { CountedForm } from '#web/setup/state/counted-form.ts'
+import type { CountedForm } from '#engine/setup/counted-form.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
 import { type Answered, isRefused } from '#web/setup/view/view-from.ts'
 

@@ -9,7 +9,7 @@ import type { Choice } from '#model/setup.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { ShopRecord } from '#model/shop-record.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
-import { countedForm } from '#web/setup/state/counted-form.ts'
+import { countedForm } from '#engine/setup/counted-form.ts'
 
 /** The setup on the screen with one pair in one vise: how it comes out there, or why it does not serve. */
 export type InVise = { readonly choice: Choice } | { readonly why: readonly Finding[] } | { readonly refused: Refusal }

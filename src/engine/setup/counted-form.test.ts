@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { emptyCutForm, emptySetupForm } from '#engine/setup/form.ts'
 import type { HoleForm, MilledForm, SetupForm } from '#model/setup-form.ts'
-import { countedForm, fieldOnScreen } from '#web/setup/state/counted-form.ts'
+import { countedForm, fieldOnScreen } from '#engine/setup/counted-form.ts'
 
 const hole = (fields: Partial<HoleForm>): HoleForm => ({ ...(emptyCutForm('hole') as HoleForm), ...fields })
 const slot = (fields: Partial<MilledForm>): MilledForm => ({ ...(emptyCutForm('slot') as MilledForm), ...fields })
