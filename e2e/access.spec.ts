@@ -137,7 +137,7 @@ test('the owner changes the passphrase on the machine itself', async ({ page }) 
   await expect(page.getByRole('button', { name: 'Lock again' })).toBeHidden()
 })
 
-test('the page that makes a device trust the shop is accessible and fits a phone', async ({ page, shop }) => {
+test('the page that makes a device trust the shop is accessible and fits a phone', { tag: '@looks' }, async ({ page, shop }) => {
   await atTheMachine(shop.dataFolder, ['certificate'])
   await shop.stop()
   await shop.start()

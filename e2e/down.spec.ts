@@ -66,7 +66,7 @@ test.describe('the paper test', () => {
   })
 
   for (const [width, height] of [[1024, 768], [800, 1280], [390, 844]] as const) {
-    test(`strips are large enough for a thumb and all in view at ${width} × ${height}`, async ({ page }) => {
+    test(`strips are large enough for a thumb and all in view at ${width} × ${height}`, { tag: '@looks' }, async ({ page }) => {
       await page.setViewportSize({ width, height })
       await page.goto('/setup/down')
       const strips = strip(page, /^Strip at/)

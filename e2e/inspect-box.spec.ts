@@ -60,7 +60,7 @@ test.describe('an empty shop', () => {
     await expect(page.getByText(/^micrometer: .*24,999.*as found$|^micrometer: .*24,998.*as found$/)).toBeVisible()
   })
 
-  test('it goes on in another browser after the power went, with every key', async ({ page, shop, browser }) => {
+  test('it goes on in another browser after the power went, with every key', { tag: '@away' }, async ({ page, shop, browser }) => {
     await beginBox(page)
     await page.getByLabel('thickness').fill('10')
     await page.getByLabel('length').fill('4"')
@@ -92,7 +92,7 @@ test.describe('an empty shop', () => {
     await expect(page.getByRole('alert')).toContainText('Bar 1, thickness: nothing given')
   })
 
-  test('on a phone everything is in reach of a thumb', async ({ page }) => {
+  test('on a phone everything is in reach of a thumb', { tag: '@looks' }, async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 })
     await beginBox(page)
     await heights(page, ['25', '25', '25'])

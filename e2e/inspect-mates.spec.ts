@@ -86,7 +86,7 @@ test('a rack of many hundred bars is searched beside the screen', async ({ page 
   await expect(page.locator('.mates-pair')).toHaveCount(24)
 })
 
-test('light, dark and on a phone', async ({ page }) => {
+test('light, dark and on a phone', { tag: '@looks' }, async ({ page }) => {
   await seedBars(page, [{ id: 'left', um: [3, 4, 2] }, { id: 'right', um: [6, 5, 4] }])
   await page.goto('/inspect/mates')
   await expect(page.locator('.mates-pair svg')).toBeVisible()

@@ -220,7 +220,7 @@ test('a slip of the unit is asked about at once: one tap puts it right, another 
   await expect(cell(page, 'A', 3)).toHaveValue('25.003')
 })
 
-test('a tab that dies in the middle loses no key, and another person goes on in another browser', async ({ page, request, browser, shop }) => {
+test('a tab that dies in the middle loses no key, and another person goes on in another browser', { tag: '@away' }, async ({ page, request, browser, shop }) => {
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await worksHere(page, 'KM')
   await beginCheck(page)
@@ -258,7 +258,7 @@ test('a tab that dies in the middle loses no key, and another person goes on in 
   await context.close()
 })
 
-test('two who type into one check without seeing each other are both shown it, and one tap chooses', async ({ page, request, browser, shop }) => {
+test('two who type into one check without seeing each other are both shown it, and one tap chooses', { tag: '@away' }, async ({ page, request, browser, shop }) => {
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await worksHere(page, 'KM')
   await beginCheck(page)
@@ -288,7 +288,7 @@ test('two who type into one check without seeing each other are both shown it, a
   await context.close()
 })
 
-test('a check made while the shop is away is kept here and delivered', async ({ page, request, shop }) => {
+test('a check made while the shop is away is kept here and delivered', { tag: '@away' }, async ({ page, request, shop }) => {
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await page.goto('/inspect')
   const begin = page.getByRole('button', { name: /^Check at the plate/ })
@@ -422,7 +422,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     test.describe(`${colorScheme}, ${viewport.width} wide`, () => {
       test.use({ colorScheme, viewport })
 
-      test('every screen keeps the rules of accessibility and its touch targets', async ({ page, request }) => {
+      test('every screen keeps the rules of accessibility and its touch targets', { tag: '@looks' }, async ({ page, request }) => {
         test.slow()
         await shopWithBars(request, 'usual', 'plate', 'blocks')
         await page.goto('/inspect')

@@ -92,7 +92,7 @@ test('what is missing or cannot be is said at its field', async ({ page }) => {
 
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 } })
-  test('every field is in reach, nothing beside the screen', async ({ page }) => {
+  test('every field is in reach, nothing beside the screen', { tag: '@looks' }, async ({ page }) => {
     for (const kind of ['plate', 'indicator', 'gage blocks', 'micrometer']) {
       await page.goto('/shop/instrument/new')
       await page.getByRole('radio', { name: kind }).check()

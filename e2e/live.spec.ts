@@ -31,7 +31,7 @@ test('a change of somebody else leaves what is being typed', async ({ page, brow
   await other.context().close()
 })
 
-test('a server that comes back is heard again by itself', async ({ page, browser, shop }) => {
+test('a server that comes back is heard again by itself', { tag: '@away' }, async ({ page, browser, shop }) => {
   test.slow()
   const other = await (await browser.newContext({ baseURL: shop.url })).newPage()
   await page.goto('/shop')

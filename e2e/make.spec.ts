@@ -189,7 +189,7 @@ test('the half-made pair of the demo goes on to the plate, and its sheets are ke
   await expect.poll(async () => (await (await request.get('/api/history/job/demo-job-1')).json() as { what: string; told?: { what: string } }[]).filter(({ what }) => what === 'told').map(({ told }) => told!.what)).toEqual(['route sheet'])
 })
 
-test('sheets of Make, and machines and stock in Shop, can be read in the dark too', async ({ page }) => {
+test('sheets of Make, and machines and stock in Shop, can be read in the dark too', { tag: '@looks' }, async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark' })
   for (const [path, seen] of [['/make', 'Make'], ['/make/job/demo-job-1/5', 'Pair of 30 for the grinder'], ['/make/job/demo-job-1/sheet', 'Route sheet'], ['/make/job/demo-job-1/cuts', 'Cut list'], ['/make/job/demo-job-1/buying', 'Buying list'], ['/shop/machine/new', /machine/i], ['/shop/stock/new', /stock/i]] as const) {
     await page.goto(path)

@@ -147,7 +147,7 @@ test('taking a signing back leaves the pair with whoever it was handed on to mea
   await Promise.all([one.context().close(), other.context().close()])
 })
 
-test('on a phone and on a tablet every button of out and back is large enough, and nothing scrolls sideways', async ({ page, shop }) => {
+test('on a phone and on a tablet every button of out and back is large enough, and nothing scrolls sideways', { tag: '@looks' }, async ({ page, shop }) => {
   const first = (await kept(page, shop)).bars.find(({ matesId, where }) => matesId !== null && where.at === 'slot')!
   for (const [width, height] of [[360, 640], [390, 844], [1024, 768]] as const) {
     await page.setViewportSize({ width, height })

@@ -135,7 +135,7 @@ test.describe('an empty shop', () => {
   expect(written).toContain('Über ½')
   })
 
-  test('while the server is away the work goes on, and arrives when it is back', async ({ page, shop }) => {
+  test('while the server is away the work goes on, and arrives when it is back', { tag: '@away' }, async ({ page, shop }) => {
     await addBars(page, { height: '35', name: 'C' })
     await saved(page)
     await shop.kill()
@@ -186,7 +186,7 @@ test.describe('the number pad', () => {
     await expect(page.getByRole('group', { name: /^Number pad/ })).toHaveCount(0)
   })
 
-  test('every key is large enough for a thumb', async ({ page }) => {
+  test('every key is large enough for a thumb', { tag: '@looks' }, async ({ page }) => {
     await page.goto('/rack/new')
     await page.getByLabel('height', { exact: true }).tap()
     for (const key of await page.locator('.pad-key').all()) {
@@ -225,7 +225,7 @@ test('a bar is changed, retired and taken back', async ({ page }) => {
   expect(page.url()).toBe(address)
 })
 
-test('once visited, the app opens without the server', async ({ page, shop }) => {
+test('once visited, the app opens without the server', { tag: '@away' }, async ({ page, shop }) => {
   await page.goto('/rack')
   await expect(page.locator('.rack-row').first()).toBeVisible()
   await page.evaluate(async () => {
@@ -241,7 +241,7 @@ test('once visited, the app opens without the server', async ({ page, shop }) =>
   await expect(page.getByRole('heading', { name: 'Shop', exact: true })).toBeVisible()
 })
 
-test('every page of the rack is accessible, light and dark', async ({ page }) => {
+test('every page of the rack is accessible, light and dark', { tag: '@looks' }, async ({ page }) => {
   test.slow()
   await page.goto('/rack')
   const bar = await page.locator('.rack-row').nth(2).getAttribute('href')
@@ -256,7 +256,7 @@ test('every page of the rack is accessible, light and dark', async ({ page }) =>
   }
 })
 
-test('from phone to desktop nothing scrolls sideways, and the actions are large enough', async ({ page }) => {
+test('from phone to desktop nothing scrolls sideways, and the actions are large enough', { tag: '@looks' }, async ({ page }) => {
   test.slow()
   await page.goto('/rack')
   const bar = await page.locator('.rack-row').nth(2).getAttribute('href')

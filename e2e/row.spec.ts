@@ -78,7 +78,7 @@ test.describe('a row of three', () => {
     await expect(answer(page)).toContainText('the worst pair matches to 0 µm')
   })
 
-  test('fits a phone and a tablet held upright', async ({ page }) => {
+  test('fits a phone and a tablet held upright', { tag: '@looks' }, async ({ page }) => {
     await shopOfThree(page)
     for (const [width, height] of [[800, 1280], [390, 844]] as const) {
       await page.setViewportSize({ width, height })

@@ -270,7 +270,7 @@ test('typing at 30 ms a key loses nothing, and a reload brings all of it back', 
   expect(await figure(page).innerText()).toBe(first)
 })
 
-test('with the server away the answer still comes, and the pair taken then is in the shop later', async ({ page, shop }) => {
+test('with the server away the answer still comes, and the pair taken then is in the shop later', { tag: '@away' }, async ({ page, shop }) => {
   await page.goto('/setup')
   await expect(figure(page)).toBeVisible()
   await shop.kill()
@@ -424,7 +424,7 @@ for (const [size, width, tall] of [['tablet', 1024, 768], ['phone', 390, 844]] a
     test.describe(`${size}, ${scheme}`, () => {
       test.use({ viewport: { width, height: tall }, colorScheme: scheme })
 
-      test('is open to all, from the empty sheet to what is refused', async ({ page }) => {
+      test('is open to all, from the empty sheet to what is refused', { tag: '@looks' }, async ({ page }) => {
         await page.goto('/setup')
         await expect(answer(page)).toBeVisible()
         await expectAccessible(page)

@@ -66,7 +66,7 @@ test('light and dark are kept on this device', async ({ page }) => {
   expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe('rgb(21, 25, 27)')
 })
 
-test('two people who change one field without seeing each other are asked, and one tap settles it', async ({ page, browser, shop }) => {
+test('two people who change one field without seeing each other are asked, and one tap settles it', { tag: '@away' }, async ({ page, browser, shop }) => {
   await page.goto('/shop')
   const other = await (await browser.newContext({ baseURL: shop.url })).newPage()
   await other.goto('/shop')
@@ -100,7 +100,7 @@ test('the card of a vise is a page in black, on the paper of the shop', async ({
   expect(pdf.toString('latin1')).toMatch(/MediaBox \[0 0 612 792\]/)
 })
 
-test('every page of the shop is accessible, light and dark, and fits a phone', async ({ page }) => {
+test('every page of the shop is accessible, light and dark, and fits a phone', { tag: '@looks' }, async ({ page }) => {
   test.slow()
   await page.goto('/shop')
   const card = await page.getByRole('link', { name: /^Card of/ }).first().getAttribute('href')

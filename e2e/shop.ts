@@ -5,7 +5,12 @@ import { startShop, type ShopProcess } from './shop-process.ts'
 
 type Opened = { readonly args: readonly string[]; readonly before: (dataFolder: string) => Promise<void> }
 
-/** Stories with a shop of their own: `test.use({ demo: false })` for an empty one; `page.goto('/setup')` goes to it. */
+/**
+ * Stories with a shop of their own: `test.use({ demo: false })` for an empty one; `page.goto('/setup')` goes to it.
+ *
+ * Tagged `@away` where the shop or the network goes away: only there the browser keeps the whole app, which costs each story
+ * half a second. Tagged `@looks` where nothing but looks is asked, which no database changes.
+ */
 export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: ShopProcess }, { postgres: Cluster | null }>({
   /** Where TWINREST_STORIES_ON is `postgres`: a server of each worker's own, with a database for each story. */
   // oxlint-disable-next-line no-empty-pattern -- Playwright reads what a fixture needs from this very pattern.
@@ -23,6 +28,10 @@ export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: Sh
     const shop = await startShop({ demo, ...opened })
     await use(shop)
     await shop.clear()
+  },
+  context: async ({ context }, use, { tags }) => {
+    if (!tags.includes('@away')) await context.addInitScript(() => { delete (Navigator.prototype as { serviceWorker?: unknown }).serviceWorker })
+    await use(context)
   },
   baseURL: async ({ shop }, use) => { await use(shop.url) },
   page: async ({ page }, use) => {

@@ -131,7 +131,7 @@ test('the sheet of the chuck has the sides in their order with bar, slot and tru
 })
 
 for (const path of ['table', 'chuck', 'fill', 'block', 'day']) {
-  test(`/setup/${path} fits a phone and a tablet held upright`, async ({ page }) => {
+  test(`/setup/${path} fits a phone and a tablet held upright`, { tag: '@looks' }, async ({ page }) => {
     for (const [width, height] of [[800, 1280], [390, 844]] as const) {
       await page.setViewportSize({ width, height })
       await page.goto(`/setup/${path}`)
