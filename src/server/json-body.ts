@@ -9,31 +9,32 @@ const mostLevels = 64
  * @throws Refusal `not-json` (nor is what is not UTF-8); `too-deep`; `letter-cut` for half a character, such as `"\ud800"`, which no database keeps
  */
 export function jsonBody(bytes: ArrayBuffer): unknown {
-  let level = [parsed(bytes)]
-  const whole = level[0]
+  const { whole, text } = parsed(bytes), mayBeCut = halfLetter.test(text)
+  let level = [whole]
   for (let depth = 0; level.length > 0; depth += 1) {
     if (depth > mostLevels) throw new Refusal('too-deep', { needed: mostLevels })
-    level = level.flatMap(insideOf)
+    if (mayBeCut) level.forEach(mindLettersOf)
+    level = level.filter((value) => typeof value === 'object' && value !== null).flatMap((value) => (Array.isArray(value) ? value : Object.values(value as object)))
   }
   return whole
 }
 
 const utf8 = new TextDecoder('utf-8', { fatal: true })
+/** In UTF-8 half a character can only be written out by its number. */
+const halfLetter = /\\u[dD][89a-fA-F]/
 
-function parsed(bytes: ArrayBuffer): unknown {
+function parsed(bytes: ArrayBuffer): { readonly whole: unknown; readonly text: string } {
   try {
-    return JSON.parse(utf8.decode(bytes))
+    const text = utf8.decode(bytes)
+    return { whole: JSON.parse(text), text }
   } catch {
     throw new Refusal('not-json')
   }
 }
 
-function insideOf(value: unknown): unknown[] {
+function mindLettersOf(value: unknown): void {
   if (typeof value === 'string') mindLetters(value)
-  if (typeof value !== 'object' || value === null) return []
-  if (Array.isArray(value)) return value
-  for (const key in value) mindLetters(key)
-  return Object.values(value)
+  else if (typeof value === 'object' && value !== null && !Array.isArray(value)) Object.keys(value).forEach(mindLetters)
 }
 
 function mindLetters(text: string): void {

@@ -2,7 +2,8 @@ import { type Change, type Clash, type RecordKind, recordKinds } from '#model/ch
 import { withParts } from '#model/field-parts.ts'
 import { fieldsOfKind, laterFields, readField } from '#model/record-fields.ts'
 import { Refusal } from '#model/refusal.ts'
-import { canonical, freshOf } from '#store/canonical.ts'
+import { addFresh } from '#store/add-fresh.ts'
+import { canonical } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, putRecords, type Standing } from '#store/records.ts'
 import { mindReferences } from '#store/references.ts'
@@ -27,8 +28,7 @@ type Laid = RecordName & { readonly standing: ReadonlyMap<string, FieldStanding>
 export async function applyChanges(store: Store, changes: readonly Change[]): Promise<Applied> {
   const read = changes.map((change, at) => ({ ...change, fields: fieldsOf(change, `changes[${at}].fields`) }))
   return inTransaction(store, async (tx) => {
-    const fresh = freshOf(read, await keptUnder(tx, read.map((change) => change.id)))
-    await insertChanges(tx, fresh)
+    const fresh = await addFresh(read, (some) => insertChanges(tx, some), (ids) => keptUnder(tx, ids))
     const laid = await layTogether(tx, read)
     const touched = new Set(fresh.map(nameOf))
     const news = laid.filter((record) => touched.has(nameOf(record)))
@@ -79,10 +79,9 @@ async function keptUnder(store: Store, ids: readonly string[]): Promise<Readonly
   return kept
 }
 
-async function insertChanges(store: Store, changes: readonly Change[]): Promise<void> {
-  for (const some of inPortions(changes)) {
-    await store.db.insertInto('change').values(some.map((change) => ({ shop: store.shop, ...change, fields: canonical(change.fields) }))).execute()
-  }
+function insertChanges(store: Store, changes: readonly Change[]): Promise<{ id: string }[]> {
+  return store.db.insertInto('change').values(changes.map((change) => ({ shop: store.shop, ...change, fields: canonical(change.fields) })))
+    .onConflict((clash) => clash.columns(['shop', 'id']).doNothing()).returning('id').execute()
 }
 
 /** Every named record once, with all its changes laid together. */

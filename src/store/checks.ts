@@ -1,6 +1,7 @@
 import type { Check } from '#model/check.ts'
 import { Refusal } from '#model/refusal.ts'
-import { canonical, freshOf } from '#store/canonical.ts'
+import { addFresh } from '#store/add-fresh.ts'
+import { canonical } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, knownOf } from '#store/records.ts'
 import type { Tables } from '#store/schema.ts'
@@ -11,16 +12,14 @@ export const addCheck = (store: Store, check: Check): Promise<void> => addChecks
 /**
  * Several checks, all or none.
  *
+ * @param bars  ids of bars that are known to be there
  * @throws Refusal `bar-not-known`, `check-not-known`, `bar-left-out` (a correction that leaves a bar without its readings), `id-used-twice`
  */
-export async function addChecks(store: Store, checks: readonly Check[]): Promise<void> {
+export async function addChecks(store: Store, checks: readonly Check[], bars: ReadonlySet<string> = new Set()): Promise<void> {
   await inTransaction(store, async (tx) => {
-    const fresh = freshOf(checks, await checksUnder(tx, checks.map((check) => check.id)))
-    await mindBars(tx, fresh)
+    const fresh = await addFresh(checks, (some) => insertChecks(tx, some), (ids) => checksUnder(tx, ids))
+    await mindBars(tx, fresh, bars)
     for (const check of fresh) await mindReplaced(tx, check, fresh)
-    for (const some of inPortions(fresh)) {
-      await tx.db.insertInto('check').values(some.map((check) => rowFrom(tx, check))).execute()
-    }
     const readings = fresh.flatMap(({ id, person, device, readings }) =>
       readings.map((reading, number) => ({ shop: tx.shop, person, device, check: id, number, ...reading })))
     for (const some of inPortions(readings)) await tx.db.insertInto('reading').values(some).execute()
@@ -34,6 +33,11 @@ export async function checksOf(store: Store, bar?: string): Promise<Check[]> {
   const looks = await store.db.selectFrom('check').select(['id', 'looks']).where('shop', '=', store.shop).where('looks', '!=', '[]').execute()
   const lookedAt = looks.filter((row) => (JSON.parse(row.looks) as Check['looks']).some((look) => look.bar === bar))
   return checksAmong(store, [...new Set([...rows.map((row) => row.check), ...lookedAt.map((row) => row.id)])])
+}
+
+function insertChecks(store: Store, checks: readonly Check[]): Promise<{ id: string }[]> {
+  return store.db.insertInto('check').values(checks.map((check) => rowFrom(store, check)))
+    .onConflict((clash) => clash.columns(['shop', 'id']).doNothing()).returning('id').execute()
 }
 
 async function checksUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, Check>> {
@@ -71,8 +75,8 @@ function checkFrom({ shop: _shop, method, zero, closing, temperature, took, look
   }
 }
 
-async function mindBars(store: Store, checks: readonly Check[]): Promise<void> {
-  const known = await knownOf(store, 'bar', checks.flatMap((check) => [...check.readings, ...check.looks].map(({ bar }) => bar)))
+async function mindBars(store: Store, checks: readonly Check[], bars: ReadonlySet<string>): Promise<void> {
+  const known = await knownOf(store, 'bar', checks.flatMap((check) => [...check.readings, ...check.looks].map(({ bar }) => bar)), bars)
   for (const { readings, looks } of checks) {
     for (const [list, all] of [['readings', readings], ['looks', looks]] as const) {
       all.forEach(({ bar }, at) => {

@@ -8,8 +8,9 @@ import { inTransaction, type Store } from '#store/store.ts'
 export function keepDeed(store: Store, deed: Deed): Promise<Applied> {
   return inTransaction(store, async (tx) => {
     const applied = await applyChanges(tx, deed.changes)
-    await addChecks(tx, deed.checks)
-    await addEvents(tx, deed.events)
+    const bars = new Set(deed.changes.filter(({ kind }) => kind === 'bar').map(({ record }) => record))
+    await addChecks(tx, deed.checks, bars)
+    await addEvents(tx, deed.events, bars)
     return applied
   })
 }

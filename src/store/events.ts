@@ -1,6 +1,6 @@
 import type { BarEvent } from '#model/bar-event.ts'
 import { Refusal } from '#model/refusal.ts'
-import { freshOf } from '#store/canonical.ts'
+import { addFresh } from '#store/add-fresh.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { inPortions, knownOf } from '#store/records.ts'
 
@@ -9,18 +9,18 @@ export const addEvent = (store: Store, event: BarEvent): Promise<void> => addEve
 /**
  * What happened to bars, all or none; sent again it changes nothing.
  *
+ * @param bars  ids of bars that are known to be there
  * @throws Refusal `bar-not-known`, `event-not-known` (nothing of that bar to undo), `value-not-allowed` (`undoes` without `undone`), `id-used-twice`
  */
-export async function addEvents(store: Store, events: readonly BarEvent[]): Promise<void> {
+export async function addEvents(store: Store, events: readonly BarEvent[], bars: ReadonlySet<string> = new Set()): Promise<void> {
   await inTransaction(store, async (tx) => {
-    const fresh = freshOf(events, await eventsUnder(tx, events.map((event) => event.id)))
-    const known = await knownOf(tx, 'bar', fresh.map((event) => event.bar))
+    const fresh = await addFresh(events, (some) => insertEvents(tx, some), (ids) => eventsUnder(tx, ids))
+    const known = await knownOf(tx, 'bar', fresh.map((event) => event.bar), bars)
     const undone = new Map([...await eventsUnder(tx, fresh.flatMap((event) => event.undoes ?? [])), ...fresh.map((event) => [event.id, event] as const)])
     for (const event of fresh) {
       if (!known.has(event.bar)) throw new Refusal('bar-not-known', { field: 'bar', given: event.bar })
       mindUndone(event, event.undoes === event.id ? undefined : undone.get(event.undoes ?? ''))
     }
-    for (const some of inPortions(fresh)) await tx.db.insertInto('event').values(some.map((event) => ({ shop: tx.shop, ...event }))).execute()
   })
 }
 
@@ -29,6 +29,11 @@ export async function eventsOf(store: Store, bar?: string): Promise<BarEvent[]> 
   const rows = await store.db.selectFrom('event').selectAll().where('shop', '=', store.shop)
     .$if(bar !== undefined, (query) => query.where('bar', '=', bar!)).orderBy('atIso').orderBy('id').execute()
   return rows.map(eventFrom)
+}
+
+function insertEvents(store: Store, events: readonly BarEvent[]): Promise<{ id: string }[]> {
+  return store.db.insertInto('event').values(events.map((event) => ({ shop: store.shop, ...event })))
+    .onConflict((clash) => clash.columns(['shop', 'id']).doNothing()).returning('id').execute()
 }
 
 async function eventsUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, BarEvent>> {

@@ -35,10 +35,10 @@ export async function recordOf<Kind extends RecordKind>(store: Store, kind: Kind
   return keptFrom(kind, row as AnyRecordRow)
 }
 
-/** Which of these ids a record of the kind stands under. */
-export async function knownOf(store: Store, kind: RecordKind, ids: readonly string[]): Promise<ReadonlySet<string>> {
-  const known = new Set<string>()
-  for (const some of inPortions([...new Set(ids)])) {
+/** Which of these ids a record of the kind stands under; `before`: some that are known and need not be asked for. */
+export async function knownOf(store: Store, kind: RecordKind, ids: readonly string[], before: ReadonlySet<string> = new Set()): Promise<ReadonlySet<string>> {
+  const known = new Set(before)
+  for (const some of inPortions([...new Set(ids)].filter((id) => !known.has(id)))) {
     const rows = await store.db.selectFrom(kind as 'bar').select('id').where('shop', '=', store.shop).where('id', 'in', some).execute()
     for (const row of rows) known.add(row.id)
   }
