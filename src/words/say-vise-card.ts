@@ -5,33 +5,36 @@ import { termsFor } from '#words/terms.ts'
 
 /** What a vise card says, as worked out; a drill of null: none stays clear of the bed. */
 export type ViseCardFacts = {
-  readonly vise: string
+  readonly vise: { readonly name: string }
   readonly jaws: string
   readonly jawHeightMm: number
   readonly openingMm: number
-  readonly shop: string
-  readonly day: string
+  readonly shop: { readonly name: string }
   readonly airMm: number
   readonly bedAirMm: number
   readonly runThroughMm: number
-  readonly rows: readonly { readonly name: string; readonly slot: string | null; readonly worksFromMm: number; readonly gripMm: number; readonly largestDrillMm: number | null }[]
+  /** `calledMm`: the height the pair is called by. */
+  readonly rows: readonly { readonly name: string; readonly calledMm: number; readonly slot: string | null; readonly worksFromMm: number; readonly gripMm: number; readonly largestDrillMm: number | null }[]
 }
 
-/** A vise card in words. Heights are rounded up, grips and drills down: never to more than there is. */
-export function sayViseCard(card: ViseCardFacts, units: Units) {
+/** So much is nothing on a card that is read from a metre. Common practice, no source. */
+const nothingMm = 0.01
+
+/** A vise card in words. Heights are rounded up, grips and drills down: but for a hundredth never to more than there is. */
+export function sayViseCard(card: ViseCardFacts, day: string, units: Units) {
   const { vise } = termsFor(units.words), say = (mm: number) => wordLength(mm, units)
   const rough = units.length === 'mm' ? 0.1 : mmPerInch * 0.005
   const wordRough = (parts: number) => wordLength(parts * rough, units, { fractions: false })
   const drillStep = units.length === 'mm' ? 0.5 : mmPerInch / 64
   return {
-    title: `Card of ${card.vise}`,
-    description: `What each pair is good for in the ${vise} ${card.vise}: finished height it works from, grip, largest drill clear of the bed.`,
-    vise: card.vise,
-    facts: [`${card.jaws}, ${say(card.jawHeightMm)} above the bed, opens ${say(card.openingMm)}, in ${units.length}`, [card.shop, card.day].filter((part) => part !== '').join(' · ')],
+    title: `Card of ${card.vise.name}`,
+    description: `What each pair is good for in the ${vise} ${card.vise.name}: finished height it works from, grip, largest drill clear of the bed.`,
+    vise: card.vise.name,
+    facts: [`${card.jaws}, ${say(card.jawHeightMm)} above the bed, opens ${say(card.openingMm)}, in ${units.length}`, [card.shop.name, day].filter((part) => part !== '').join(' · ')],
     headings: { pair: 'pair', slot: 'slot', from: 'finished height from', grip: 'grip', drill: 'largest drill' },
-    rows: card.rows.map(({ name, slot, worksFromMm, gripMm, largestDrillMm }) => ({
-      pair: name, slot: slot ?? '–', from: worksFromMm <= 0 ? 'any' : wordRough(Math.ceil(worksFromMm / rough - 1e-6)),
-      grip: wordRough(Math.floor(gripMm / rough + 1e-6)),
+    rows: card.rows.map(({ name, calledMm, slot, worksFromMm, gripMm, largestDrillMm }) => ({
+      pair: called(name, say(calledMm)), slot: slot ?? '–', from: worksFromMm <= 0 ? 'any' : wordRough(Math.ceil((worksFromMm - nothingMm) / rough)),
+      grip: wordRough(Math.floor((gripMm + nothingMm) / rough)),
       drill: drillText(largestDrillMm, card.openingMm, drillStep, say),
     })),
     notes: [
@@ -41,6 +44,9 @@ export function sayViseCard(card: ViseCardFacts, units: Units) {
     ],
   }
 }
+
+/** A name that begins with the height is enough. */
+const called = (name: string, height: string): string => (name.startsWith(height) ? name : `${height} ${name}`.trim())
 
 /** A drill larger than any part the vise takes is not a limit. */
 function drillText(mm: number | null, openingMm: number, step: number, say: (mm: number) => string): string {

@@ -4,7 +4,7 @@ import type { CardOptions } from '#cli/program.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
 import { writeText } from '#cli/write-text.ts'
-import { cardFacts, cardPages } from '#tasks/setup/card-pages.ts'
+import { cardPages } from '#tasks/setup/card-pages.ts'
 import { cardOfVise } from '#tasks/setup/card-of-vise.ts'
 import { viseNamed } from '#tasks/setup/vise-named.ts'
 import { sayViseCard } from '#words/say-vise-card.ts'
@@ -12,7 +12,7 @@ import { sayViseCard } from '#words/say-vise-card.ts'
 export async function cardCommand({ data, vise, paper, svg }: CardOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units, paper: usual }) => {
     const card = await cardOfVise(store, (await viseNamed(store, vise ?? null)).id), day = new Date().toISOString().slice(0, 10)
-    const { title, facts, headings, rows, notes } = sayViseCard(cardFacts(card, day), units)
+    const { title, facts, headings, rows, notes } = sayViseCard(card, day, units)
     out.answer([
       `${plainText(title)}\n`, ...facts.map((fact) => wrapped(plainText(fact), out.columns)), '\n',
       inColumns([headings, ...rows].map(({ pair, slot, from, grip, drill }) => [plainText(pair), plainText(slot), from, grip, drill]), [2, 3, 4]), '\n',

@@ -24,9 +24,9 @@ export type CardRow = CardPair & {
  *
  * @source SETUP-RULES GEOMETRY
  */
-export function viseCardOf(
-  { vise, pairs, wishes }: { readonly vise: Vise; readonly pairs: readonly CardPair[]; readonly wishes: Pick<Wishes, 'airMm' | 'bedAirMm'> },
-): readonly CardRow[] {
+export function viseCardOf<Pair extends CardPair>(
+  { vise, pairs, wishes }: { readonly vise: Vise; readonly pairs: readonly Pair[]; readonly wishes: Pick<Wishes, 'airMm' | 'bedAirMm'> },
+): readonly (Pair & CardRow)[] {
   const diameterPerDepth = 2 * Math.tan((commonPointDeg * Math.PI) / 360)
   return pairs
     .filter((pair) => pair.heightMm < grippingJawMm(vise) - touchMm)

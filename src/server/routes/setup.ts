@@ -32,7 +32,7 @@ export function addSetupRoutes(doors: Doors, store: Store): void {
     summary: 'Which bars of the shop to use for a part in a vise, how they stand, and why not the others.',
   }, async (c, asked) => c.json(await chosen(store, asked)))
   openRoute(doors, {
-    method: 'get', path: '/api/card/{viseId}', answer: z.object({ vise: z.unknown(), shop: z.unknown(), airMm: z.number(), bedAirMm: z.number(), rows: z.array(z.unknown()) }),
+    method: 'get', path: '/api/card/{viseId}', answer: z.object({ vise: z.unknown(), shop: z.unknown(), jaws: z.string(), jawHeightMm: z.number(), openingMm: z.number(), airMm: z.number(), bedAirMm: z.number(), runThroughMm: z.number(), rows: z.array(z.unknown()) }),
     summary: 'What every pair is good for in a vise: the finished height it works from, its grip, the largest drill clear of the bed.',
   }, async (c) => c.json(await cardOfVise(store, c.req.param('viseId')!)))
 }

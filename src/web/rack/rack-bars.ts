@@ -1,6 +1,7 @@
 import { barsFrom, conditionsOf } from '#engine/rack/bar-from.ts'
 import { outcomeOf } from '#engine/rack/check-outcome.ts'
 import type { Condition } from '#engine/rack/condition.ts'
+import { calledFrom } from '#engine/rack/marked-height.ts'
 import { isOrphan } from '#engine/rack/mates-now.ts'
 import { standingEvents } from '#engine/rack/trust-from.ts'
 import { isOverdue } from '#engine/rack/who-has-what.ts'
@@ -40,9 +41,6 @@ export type RackBar = {
 
 /** Bars that are used together, or one odd bar: one row of the rack. */
 export type RackGroup = { readonly key: string; readonly bars: readonly [RackBar, ...RackBar[]] }
-
-/** Further from its mark than this a bar is called by what it measures. */
-const stillMarkedMm = 0.1
 
 /** Worse comes later: the state of a group is that of its worst bar. */
 const byTrust: readonly Trust[] = ['trusted', 'look first', 'drill bar', 'in work', 'gone']
@@ -102,10 +100,6 @@ function latestChecks(checks: readonly Check[]): ReadonlyMap<string, Check> {
 function toldBy(check: Check, { id, lengthMm }: BarRecord, { limitsUm }: ShopSnapshot['shop']): RackBar['checked'] {
   const { uses, failed, burrs } = outcomeOf(check, id, lengthMm, limitsUm)
   return failed || uses.length > 0 || burrs.length > 0 ? { check, failed } : null
-}
-
-function calledFrom(heightMm: number, marked: number | null): number {
-  return marked !== null && Math.abs(marked - heightMm) <= stillMarkedMm ? marked : Math.round(heightMm * 100) / 100
 }
 
 function byId<R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> {

@@ -1,19 +1,20 @@
 import { useMemo, useState } from 'react'
 import { viseCardPages } from '#drafting/setup/vise-card.ts'
+import { viseCardFrom } from '#engine/rack/vise-card.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 import { sayViseCard } from '#words/say-vise-card.ts'
 import { Drawing } from '#web/parts/drawing.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { Paper } from '#web/parts/paper.tsx'
-import { viseCardFacts } from '#web/shop/vise-card-facts.ts'
+import { today } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 
 /** The black strip to hang by a vise: what every pair is good for there. It works with no tablet. */
 export function ViseCardPage({ shop, vise }: { readonly shop: ShopSnapshot; readonly vise: ViseRecord }) {
   const units = useUnits(), { paper } = shop.shop
   const [day] = useState(() => new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' }))
-  const pages = useMemo(() => viseCardPages(sayViseCard(viseCardFacts(shop, vise, day, units), units), paper), [shop, vise, day, units, paper])
+  const pages = useMemo(() => viseCardPages(sayViseCard(viseCardFrom(vise, { ...shop, today: today() }), day, units), paper), [shop, vise, day, units, paper])
   return (
     <div className="page">
       <header className="no-print card-head">

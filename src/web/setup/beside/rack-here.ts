@@ -1,4 +1,5 @@
 import { barsFrom } from '#engine/rack/bar-from.ts'
+import { matesTogether } from '#engine/rack/mates-together.ts'
 import { type Bar, isFinished, trusts } from '#model/bar.ts'
 import { wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
@@ -7,7 +8,6 @@ import { calledMm } from '#words/say-bar.ts'
 import { trustWords } from '#words/say-place.ts'
 import { termsFor } from '#words/terms.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
-import { grouped } from '#web/setup/beside/grouped.ts'
 import { namesOf } from '#web/setup/view/rack-names.ts'
 import { today } from '#web/today.ts'
 
@@ -44,16 +44,13 @@ export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
     const name = names.matesOf(id)?.name || names.nameOf(id), height = wordLength(names.markedMm(id) ?? calledMm(heightMm, units), units)
     return name.startsWith(height) ? name : `${height} ${name}`.trim()
   }
-  const groups = grouped(bars.filter(({ mates }) => mates !== undefined), ({ mates }) => mates!)
-  const pairs = [...groups.values()].flatMap((group) => {
-    const sorted = group.toSorted((a, b) => a.heightMm - b.heightMm || (a.id < b.id ? -1 : 1))
-    return Array.from({ length: Math.floor(sorted.length / 2) }, (_, k): RackPair => {
-      const two = [sorted[2 * k]!, sorted[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
+  const pairs = matesTogether(bars).flatMap((group) =>
+    Array.from({ length: Math.floor(group.length / 2) }, (_, k): RackPair => {
+      const two = [group[2 * k]!, group[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
       return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: pairCalled(ids[0]!, (two[0].heightMm + two[1].heightMm) / 2), slot: slotOf(ids),
         marks: group.length < 4 ? '' : ` ${ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4)).join(' ')}`,
         state: trustOf(two),
       }
-    })
-  }).toSorted((a, b) => a.heightMm - b.heightMm)
+    })).toSorted((a, b) => a.heightMm - b.heightMm)
   return { bars, pairs, labelOf, slotOf, stateOf }
 }

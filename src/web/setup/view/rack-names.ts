@@ -1,5 +1,5 @@
+import { markedHeights } from '#engine/rack/marked-height.ts'
 import type { BarRecord, MatesRecord, SlotRecord } from '#model/bar-record.ts'
-import type { Check } from '#model/check.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 
 /** What bars are called, what is marked on them and where they belong. */
@@ -25,12 +25,6 @@ export function namesOf({ bars, mates, slots, checks }: Pick<ShopSnapshot, 'bars
     slotsOf: (some) => [...new Set(some.flatMap((bar) => places.get(records.get(bar)?.slotId ?? '')?.name ?? []))],
     markedMm: (bar) => marked.get(bar) ?? null,
   }
-}
-
-/** The latest height stated for each bar. */
-function markedHeights(checks: readonly Check[]): ReadonlyMap<string, number> {
-  const stated = checks.filter(({ method }) => method === 'stated').toSorted((a, b) => (a.atIso < b.atIso ? -1 : a.atIso > b.atIso ? 1 : 0))
-  return new Map(stated.flatMap(({ readings }) => readings.map(({ bar, heightMm }) => [bar, heightMm] as const)))
 }
 
 const byId = <One extends { readonly id: string }>(list: readonly One[]): ReadonlyMap<string, One> => new Map(list.map((one) => [one.id, one]))
