@@ -13,7 +13,7 @@ import { startShop } from '../e2e/shop-process.ts'
 import type { BenchRow } from './bench-row.ts'
 import { twoBars } from './tilt-questions.ts'
 
-const trials = 1_000_000, programmes = 300, inNumpy = 200_000
+const trials = 1_000_000, programmes = 300, rounds = 3
 
 /**
  * The prediction on 12 points beside other ways to the same figures: a linear programme a trial with HiGHS, every triple of
@@ -22,7 +22,7 @@ const trials = 1_000_000, programmes = 300, inNumpy = 200_000
 export async function run(): Promise<BenchRow[]> {
   const question = twoBars(trials)
   tiltOf({ ...question, trials: 20_000 })
-  const ours = timed(() => tiltOf(question)) / trials, highs = await highsMs(), numpy = numpyMs(), worker = await inWorker()
+  const ours = Math.min(...Array.from({ length: rounds }, () => timed(() => tiltOf(question)))) / trials, highs = await highsMs(), numpy = numpyMs(), worker = await inWorker()
   const us = (ms: number): string => `${(ms * 1000).toFixed(ms < 0.01 ? 2 : 0)} µs`
   return [
     { name: 'tilt: beside a linear programme a trial, HiGHS', figure: `${us(ours)} against ${us(highs)} a trial`, target: 'at least 50 times as fast', ratio: highs / ours, met: highs >= 50 * ours },
@@ -52,9 +52,12 @@ async function highsMs(): Promise<number> {
   }) / programmes
 }
 
-/** By duality the seat is the triple around the load whose plane is highest there: all triples of all trials by one product of matrices. */
+/**
+ * By duality the seat is the triple around the load whose plane is highest there: all triples of all trials by one product of
+ * matrices. As many trials, the same figures out of them, and the best of as many rounds as ours.
+ */
 const python = `
-import sys, json, time
+import sys, json, time, math
 import numpy as np
 from itertools import combinations
 q = json.load(sys.stdin); P = np.array(q['spots']); x, y = q['load']; n = len(P)
@@ -66,19 +69,25 @@ for t in combinations(range(n), 3):
     if (w < 0).any(): continue
     row = np.zeros((3, n)); row[0, list(t)] = w; row[1, list(t)] = I[1]; row[2, list(t)] = I[2]; W.append(row[0]); B.append(row[1]); C.append(row[2])
 W, B, C = np.array(W), np.array(B), np.array(C); S = np.array(q['mix']); z0 = np.array(q['nominal']); rng = np.random.default_rng(1)
-start = time.process_time(); along = []; across = []
-for done in range(0, q['trials'], 20000):
-    z = z0 + rng.standard_normal((20000, S.shape[0])) @ S
-    k = (z @ W.T).argmax(axis=1); along.append((z * B[k]).sum(axis=1)); across.append((z * C[k]).sum(axis=1))
-a = np.abs(np.concatenate(along)) * q['length'] + np.abs(np.concatenate(across)) * q['width']; np.quantile(a, [.5, .95])
-print((time.process_time() - start) * 1000 / q['trials'])
+def spreading(v):
+    return v.mean(), v.std(ddof=1), np.quantile(v, [.025, .5, .975, .95]), np.quantile(np.abs(v), .95)
+best = math.inf
+for _ in range(q['rounds']):
+    start = time.process_time(); along = np.empty(q['trials']); across = np.empty(q['trials'])
+    for done in range(0, q['trials'], 20000):
+        z = z0 + rng.standard_normal((20000, S.shape[0])) @ S; to = slice(done, done + 20000)
+        k = (z @ W.T).argmax(axis=1); along[to] = (z * B[k]).sum(axis=1); across[to] = (z * C[k]).sum(axis=1)
+    along *= q['length']; across *= q['width']; sizes = np.abs(along) + np.abs(across)
+    spreading(along), spreading(across), np.quantile(sizes, [.5, .95]), (sizes <= q['tolerance']).mean()
+    best = min(best, time.process_time() - start)
+print(best * 1000 / q['trials'])
 `
 
 /** Null where it is not installed. One thread, as the others. */
 function numpyMs(): number | null {
-  const { spots, nominalUm, part, sources } = twoBars(1)
+  const { spots, nominalUm, part, sources, toleranceUm } = twoBars(1)
   const asked = {
-    spots: spots.map(({ xMm, yMm }) => [xMm, yMm]), load: part.loadMm, nominal: nominalUm, trials: inNumpy, length: part.lengthMm, width: part.widthMm,
+    spots: spots.map(({ xMm, yMm }) => [xMm, yMm]), load: part.loadMm, nominal: nominalUm, trials, rounds, tolerance: toleranceUm, length: part.lengthMm, width: part.widthMm,
     mix: sources.map(({ spread, onPoints }) => onPoints.map((share) => share * (spread.dist === 'normal' ? spread.sd : 0))),
   }
   const { status, stdout } = spawnSync('python3', ['-c', python], { input: JSON.stringify(asked), encoding: 'utf8', env: { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1' } })

@@ -9,19 +9,28 @@ import { drawUnit, drawWord, type Generator } from '#engine/numeric/generator.ts
  * @source ZIGGURAT
  */
 export function drawNormals(generator: Generator, into: Float64Array): void {
-  let s0 = generator[0]! | 0, s1 = generator[1]! | 0, s2 = generator[2]! | 0, s3 = generator[3]! | 0
-  for (let i = 0; i < into.length; i += 1) {
+  for (let i = drawSure(generator, into, 0); i < into.length; i = drawSure(generator, into, i + 1)) into[i] = drawFrom(generator, into[i]!)
+}
+
+/**
+ * Fills a list from a place on as long as a word is all it takes. Gives the place where it is not, with the word left in it:
+ * the end of the list where there is none.
+ */
+function drawSure(generator: Generator, into: Float64Array, from: number): number {
+  const sure = surePlaces, widths = placeWidths
+  let s0 = generator[0]! | 0, s1 = generator[1]! | 0, s2 = generator[2]! | 0, s3 = generator[3]! | 0, i = from
+  for (; i < into.length; i += 1) {
     // The steps of drawWord, written out so that the state stays in registers.
     const times5 = Math.imul(s1, 5), word = Math.imul((times5 << 7) | (times5 >>> 25), 9), shifted = s1 << 9
     s2 ^= s0; s3 ^= s1; s1 ^= s2; s0 ^= s3; s2 ^= shifted
     s3 = (s3 << 11) | (s3 >>> 21)
     const layer = word & 255, place = word >> 8
-    if ((place < 0 ? -place : place) < surePlaces[layer]!) { into[i] = place * placeWidths[layer]!; continue }
-    generator[0] = s0; generator[1] = s1; generator[2] = s2; generator[3] = s3
-    into[i] = drawFrom(generator, word)
-    s0 = generator[0]! | 0; s1 = generator[1]! | 0; s2 = generator[2]! | 0; s3 = generator[3]! | 0
+    // Math.abs, not a branch: the sign of a random value cannot be foreseen.
+    if (Math.abs(place) >= sure[layer]!) { into[i] = word; break }
+    into[i] = place * widths[layer]!
   }
   generator[0] = s0; generator[1] = s1; generator[2] = s2; generator[3] = s3
+  return i
 }
 
 /** A normal value from a word just drawn and as many more as it takes. */
@@ -30,8 +39,10 @@ function drawFrom(generator: Generator, word: number): number {
     const layer = next & 255, z = (next >> 8) * placeWidths[layer]!, size = Math.abs(z)
     if (size < edges[layer + 1]!) return z
     if (layer === 0) return z < 0 ? -drawTail(generator) : drawTail(generator)
-    const low = heights[layer]!, high = heights[layer + 1]!
-    if (low + (high - low) * drawUnit(generator) < bell(size)) return z
+    const low = heights[layer]!, high = heights[layer + 1]!, wide = edges[layer]! - edges[layer + 1]!
+    // Nowhere is the curve further from its chord than an eighth of the square of the width: mostly the chord alone decides.
+    const height = low + (high - low) * drawUnit(generator), aboveChord = height - low - ((high - low) * (edges[layer]! - size)) / wide
+    if (Math.abs(aboveChord) > (wide * wide) / 8 ? aboveChord < 0 : height < bell(size)) return z
   }
 }
 

@@ -46,27 +46,30 @@ export function linesFrom(spots: readonly Spot[], [loadXMm, loadYMm]: readonly [
  * The seats of many trials on at most two lines. Lying level along, the part touches each line at one place; it is then
  * rolled toward the load, each time about the places it touches until the next one comes down, until the load is passed.
  *
- * Chosen places move by products with 0 or 1, not by branches: which of random heights is the highest cannot be foreseen.
+ * Which of random heights is the highest cannot be foreseen: places and slopes are chosen by products with 0 or 1, not by
+ * branches, and all trials are laid level before any is rolled, so that none waits for the one before.
  *
  * @param heights  µm, trial by trial in the order of the lines, one more at the end; the slope across taken off where it is given
  * @param across  slopes across, µm/mm; written where there are two lines
  */
 export function rollTrials(lines: Lines, heights: Float64Array, trials: number, along: Float64Array, across: Float64Array): void {
-  const { split, xs, from, to, perMm, weights: [wi, wj], loadXMm, apartMm } = lines, n = xs.length - 1
+  const touched = levelTrials(lines, heights, trials), { split, xs, from, to, perMm, weights: [wi, wj], loadXMm, apartMm } = lines, n = xs.length - 1
   for (let t = 0; t < trials; t += 1) {
     const row = t * n
-    let i = row, j = row + split
-    for (let k = row + 1; k < row + split; k += 1) i += Math.imul(k - i, Number(heights[k]! > heights[i]!))
-    for (let k = row + split + 1; k < row + n; k += 1) j += Math.imul(k - j, Number(heights[k]! > heights[j]!))
-    i -= row; j -= row
-    let reachedMm = wi * xs[i]! + wj * xs[j]!, steepest = 0
+    let i = touched[2 * t]!, j = touched[2 * t + 1]!, reachedMm = wi * xs[i]! + wj * xs[j]!, steepest = 0
     const toRight = Number(reachedMm < loadXMm), way = toRight * (n + 1), table = toRight * n * n
     do {
       const zi = heights[row + i]!, zj = heights[row + j]!, ri = table + i * n, rj = table + j * n, endI = to[way + i]!, endJ = to[way + j]!
-      let next = -1
-      steepest = -Infinity
-      for (let k = from[way + i]!; k < endI; k += 1) { const rise = (heights[row + k]! - zi) * perMm[ri + k]!; if (rise > steepest) { steepest = rise; next = k } }
-      for (let k = from[way + j]!; k < endJ; k += 1) { const rise = (heights[row + k]! - zj) * perMm[rj + k]!; if (rise > steepest) { steepest = rise; next = k } }
+      let next = 0
+      steepest = -Number.MAX_VALUE
+      for (let k = from[way + i]!; k < endI; k += 1) {
+        const rise = (heights[row + k]! - zi) * perMm[ri + k]!, more = Number(rise > steepest)
+        steepest = steepest * (1 - more) + rise * more; next += Math.imul(k - next, more)
+      }
+      for (let k = from[way + j]!; k < endJ; k += 1) {
+        const rise = (heights[row + k]! - zj) * perMm[rj + k]!, more = Number(rise > steepest)
+        steepest = steepest * (1 - more) + rise * more; next += Math.imul(k - next, more)
+      }
       const inFirst = Number(next < split)
       i += Math.imul(next - i, inFirst); j += Math.imul(next - j, 1 - inFirst)
       reachedMm = wi * xs[i]! + wj * xs[j]!
@@ -75,4 +78,17 @@ export function rollTrials(lines: Lines, heights: Float64Array, trials: number, 
     along[t] = slope
     if (j < n) across[t] = (heights[row + j]! - slope * xs[j]! - heights[row + i]! + slope * xs[i]!) / apartMm
   }
+}
+
+/** The highest place of each line in each trial, two for each. */
+function levelTrials({ split, xs }: Lines, heights: Float64Array, trials: number): Int32Array {
+  const n = xs.length - 1, touched = new Int32Array(2 * trials)
+  for (let t = 0; t < trials; t += 1) {
+    const row = t * n
+    let i = row, j = row + split
+    for (let k = row + 1; k < row + split; k += 1) i += Math.imul(k - i, Number(heights[k]! > heights[i]!))
+    for (let k = row + split + 1; k < row + n; k += 1) j += Math.imul(k - j, Number(heights[k]! > heights[j]!))
+    touched[2 * t] = i - row; touched[2 * t + 1] = j - row
+  }
+  return touched
 }
