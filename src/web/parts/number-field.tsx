@@ -16,16 +16,18 @@ export type NumberFieldProps = {
   readonly note?: ReactNode
   /** Shown faintly while the field is empty: what counts then. */
   readonly ifEmpty?: string
+  /** Left out: 40, enough for one number; a list of them needs more. */
+  readonly maxLength?: number
 }
 
 /** A size as a field of the drawing: the value, its name below, a blue line under both. Enter moves on to the next. */
-export function NumberField({ label, more, value, onChange, error, note, ifEmpty }: NumberFieldProps) {
+export function NumberField({ label, more, value, onChange, error, note, ifEmpty, maxLength = 40 }: NumberFieldProps) {
   const id = useId()
   const told = [error ? `${id}-error` : null, note ? `${id}-note` : null].filter((part) => part !== null).join(' ')
   return (
     <div className="field field--number" data-error={error ? '' : undefined}>
       <input
-        id={id} type="text" inputMode={inputModeNow()} autoComplete="off" autoCorrect="off" spellCheck={false} enterKeyHint="next" maxLength={40}
+        id={id} type="text" inputMode={inputModeNow()} autoComplete="off" autoCorrect="off" spellCheck={false} enterKeyHint="next" maxLength={maxLength}
         size={Math.max(2, (value || ifEmpty || '').length)} value={value} placeholder={ifEmpty} data-number=""
         aria-invalid={error ? true : undefined} aria-describedby={told || undefined}
         onChange={(event) => onChange(event.target.value)}

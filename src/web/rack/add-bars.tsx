@@ -65,7 +65,7 @@ export function AddBars({ shop }: { readonly shop: ShopSnapshot }) {
         <LengthField label="thickness" value={typed.thickness} onChange={(thickness) => put({ thickness })} refused={wrong.thicknessMm} />
         <LengthField label="length" value={typed.length} onChange={(length) => put({ length })} refused={wrong.lengthMm} />
         <TextField label="slot" value={typed.slot} onChange={(slot) => put({ slot })} maxLength={20} known={shop.slots.map(({ name }) => name)} error={wrong.slot ? sayRefusal(wrong.slot, units) : null} />
-        <TextField label="name, as marked on them" value={typed.name} onChange={(name) => put({ name })} maxLength={36} />
+        <TextField label="name marked on them" value={typed.name} onChange={(name) => put({ name })} maxLength={36} />
       </div>
       <p className="small">New bars stand as “look first” until somebody has wiped them, felt them over and said so.</p>
       {Object.keys(wrong).length > 0 ? <p className="status--danger" role="alert">Nothing was added yet: see what is marked above.</p> : null}

@@ -11,7 +11,6 @@ import { DateField } from '#web/parts/date-field.tsx'
 import { LengthField } from '#web/parts/length-field.tsx'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { SelectField } from '#web/parts/select-field.tsx'
-import { TextField } from '#web/parts/text-field.tsx'
 import { useTerms, useUnits } from '#web/units.ts'
 
 /** `refused`: what cannot be read or cannot be, at `field`. */
@@ -35,7 +34,7 @@ export function OrderFields({ id, form, shop, refused, field }: Props) {
           options={[{ value: 'list', label: 'one or a list' }, { value: 'ladder', label: 'in steps' }, { value: 'jaw', label: 'in steps down from the jaw' }]}
         />
         <div className="field-list">
-          {form.heightsBy === 'list' ? <TextField label="heights, a space between" value={form.heights} maxLength={2000} onChange={(heights) => put({ heights })} error={said('heights')} /> : null}
+          {form.heightsBy === 'list' ? <div className="wide"><NumberField label="heights, a space between" value={form.heights} maxLength={2000} onChange={(heights) => put({ heights })} error={said('heights')} /></div> : null}
           {form.heightsBy === 'ladder' ? (
             <>
               <LengthField label="from" value={form.from} onChange={(from) => put({ from })} refused={at('from')} />

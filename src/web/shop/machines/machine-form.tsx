@@ -50,7 +50,7 @@ export function MachineForm({ machine }: { readonly machine: MachineRecord | nul
             <SelectField label="hardened steel" value={texts.hardMilling ? 'yes' : 'no'} onChange={(text) => put({ hardMilling: text === 'yes' })} options={[{ value: 'no', label: 'not for it' }, { value: 'yes', label: 'stiff and enclosed' }]} />
             <NumberField label="slowest, 1/min" value={texts.leastRpm} ifEmpty="not known" onChange={(leastRpm) => put({ leastRpm })} error={say('leastRpm')} />
             <NumberField label="fastest, 1/min" value={texts.mostRpm} ifEmpty="not known" onChange={(mostRpm) => put({ mostRpm })} error={say('mostRpm')} />
-            <TextField label="speeds of the gearbox, a space between" value={texts.speeds} maxLength={400} onChange={(speeds) => put({ speeds })} error={say('speedsRpm')} />
+            <div className="wide"><NumberField label="speeds of the gearbox, a space between" value={texts.speeds} maxLength={400} onChange={(speeds) => put({ speeds })} error={say('speedsRpm')} /></div>
             <NumberField label="power of the motor, kW" value={texts.power} ifEmpty="not known" onChange={(power) => put({ power })} error={say('powerKw')} />
             <LengthField label="fastest feed a minute" value={texts.mostFeed} ifEmpty="not known" onChange={(mostFeed) => put({ mostFeed })} refused={wrong.mostFeedMmPerMin} />
           </>

@@ -45,7 +45,7 @@ export function StockForm({ stock }: { readonly stock: StockRecord | null }) {
       </div>
       <div className="field-list">
         <LengthField label={isPlate ? 'length, along it' : 'length'} value={texts.length} onChange={(length) => put({ length })} refused={wrong.lengthMm} />
-        <LengthField label={isPlate ? 'width, strips run across it' : 'width, becomes the height'} value={texts.width} onChange={(width) => put({ width })} refused={wrong.widthMm} />
+        <LengthField label={isPlate ? 'width, strips across it' : 'width, becomes the height'} value={texts.width} onChange={(width) => put({ width })} refused={wrong.widthMm} />
         <LengthField label="thickness" value={texts.thickness} onChange={(thickness) => put({ thickness })} refused={wrong.thicknessMm} />
         <NumberField label="how many" value={texts.count} ifEmpty="bought as needed" onChange={(count) => put({ count })} error={say('count')} />
         <NumberField label="price of one" value={texts.price} ifEmpty="not priced" onChange={(price) => put({ price })} error={say('price')} />
