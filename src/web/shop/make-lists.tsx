@@ -24,7 +24,7 @@ export function StockList({ stock }: { readonly stock: readonly StockRecord[] })
       {({ id, name, form, steel, condition, lengthMm, widthMm, thicknessMm, count, price, offcut, retired }) => (
         <Link to={`/shop/stock/${id}`} className="vise-link">
           <strong className="name-text">{name}{retired ? ' (retired)' : ''}</strong>
-          <span className="small name-text">{steel}, {conditionWords[condition]}; {offcut ? 'offcut' : form} {mm(lengthMm)} × {mm(widthMm)} × {mm(thicknessMm)}; {count === null ? 'bought as needed' : `${count} there`}; {price === null ? 'not priced' : sayMoney(price, units)}</span>
+          <span className="small name-text">{steel}, {conditionWords[condition]}; {offcut ? 'offcut' : form} {mm(lengthMm)} × {mm(widthMm)} × {mm(thicknessMm)}; {count === null ? 'bought as needed' : count === 0 ? 'used up' : `${count} there`}; {price === null ? 'not priced' : sayMoney(price, units)}</span>
         </Link>
       )}
     </Retirable>

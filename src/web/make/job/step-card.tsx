@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useCallback, useState } from 'react'
 import type { JobView } from '#engine/make/job/job-view.ts'
 import type { JobRecord } from '#model/job-record.ts'
 import type { PlannedStep } from '#model/make-plan.ts'
@@ -13,6 +13,7 @@ import { HeatCard } from '#web/make/job/cards/heat-card.tsx'
 import { StraightenCard } from '#web/make/job/cards/straighten-card.tsx'
 import { HandOver, ReadAnew } from '#web/make/job/hand-over.tsx'
 import { jobNamer } from '#web/make/job/job-namer.ts'
+import type { CutsFound } from '#web/make/job/keep-leftovers.ts'
 import { NameBars } from '#web/make/job/name-bars.tsx'
 import { StepDrawing } from '#web/make/job/step-drawing.tsx'
 import { StepReadings } from '#web/make/job/step-readings.tsx'
@@ -25,7 +26,8 @@ const sizesShown = 4
 
 /** One step: its drawing, what to do, what is computed for it, what to read, what to be warned of, and the tick. */
 export function StepCard({ number, ...props }: StepProps & { readonly number: number }) {
-  const units = useUnits(), { shop, job, step, view } = props, nameOf = jobNamer(job, shop)
+  const units = useUnits(), { shop, job, step, view } = props, nameOf = jobNamer(job, shop), [found, setFound] = useState<CutsFound>({})
+  const onFound = useCallback((cut: string, answer: CutsFound[string]) => setFound((before) => (before[cut] === answer ? before : { ...before, [cut]: answer! })), [])
   return (
     <article className="mk-card" aria-labelledby="mk-step">
       <header className="mk-card-head">
@@ -37,7 +39,7 @@ export function StepCard({ number, ...props }: StepProps & { readonly number: nu
         </div>
       </header>
       <Sizes step={step} />
-      {step.calcs.includes('cut-bars') || step.calcs.includes('cut-plate') ? <CutCard {...props} /> : null}
+      {step.calcs.includes('cut-bars') || step.calcs.includes('cut-plate') ? <CutCard {...props} onFound={onFound} /> : null}
       {step.calcs.includes('cutting') ? <CuttingCard {...props} /> : null}
       {step.calcs.includes('heat') ? <HeatCard {...props} /> : null}
       {step.calcs.includes('straighten') ? <StraightenCard {...props} /> : null}
@@ -46,7 +48,7 @@ export function StepCard({ number, ...props }: StepProps & { readonly number: nu
       {step.kind === 'read before grinding' ? <ReadAnew {...props} /> : null}
       {step.kind === 'inspect' ? <HandOver {...props} /> : <StepReadings {...props} />}
       {step.cautions.length > 0 ? <section aria-label="Cautions" className="mk-cautions"><ul className="mk-notes">{cautionsFor(new Set(step.cautions), units).map((text) => <li key={text}>{text}</li>)}</ul></section> : null}
-      <TickStep {...props} />
+      <TickStep {...props} found={found} />
     </article>
   )
 }

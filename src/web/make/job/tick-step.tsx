@@ -7,6 +7,7 @@ import { sayStep } from '#words/say-make.ts'
 import { deviceNow } from '#web/device.ts'
 import { attempt } from '#web/make/facts.ts'
 import { barsDeed } from '#web/make/job/bars-deed.ts'
+import { type CutsFound, keepEdits, leftoversOf, sayLeftover, unkeepEdits, withoutKept } from '#web/make/job/keep-leftovers.ts'
 import { stockBegun, stockEdits, stockTaken, toolsWith } from '#web/make/job/stock-deed.ts'
 import type { StepProps } from '#web/make/job/step-card.tsx'
 import { typeTool } from '#web/make/job-edits.ts'
@@ -20,20 +21,24 @@ import { sayDay } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
 
+/** What becomes of the stock when it is sawn: it comes off its count, and what is left of it is kept. */
+type StockDone = 'count' | 'keep'
+
 /** Done, by whom, when, and how long it took; taken back at one touch. */
-export function TickStep({ shop, job, view, step }: StepProps) {
+export function TickStep({ shop, job, view, step, found }: StepProps & { readonly found: CutsFound }) {
   const units = useUnits(), { kind } = step, tick = job.done[kind], key = `hours.${kind}`, refused = view.refused[hoursKey(kind)], { steps } = view.plan
   const isLast = steps.every((one) => one.state === 'done' || one.kind === kind), at = steps.findIndex((one) => one.kind === kind)
-  const begun = kind === 'saw' && tick === undefined ? stockBegun(shop, view.route.cuts?.begun ?? []) : [], [isCounted, setCounted] = useState(true)
+  const begun = kind === 'saw' && tick === undefined ? stockBegun(shop, view.route.cuts?.begun ?? []) : [], [stock, setStock] = useState<readonly StockDone[]>(['count', 'keep'])
+  const lefts = kind === 'saw' && tick === undefined ? leftoversOf(view, shop, found) : [], saidLeft = lefts.map((left) => sayLeftover(left, job, units)).join(', ')
   const hours = job.tools[key] ?? '', amiss = hours.trim() === '' ? null : attempt(() => readHours(hours))
   const done = () => {
     const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null
-    const taken = isCounted ? begun : []
+    const taken = stock.includes('count') ? begun : [], { edits: keeping, kept } = keepEdits(stock.includes('keep') ? lefts : [], job), isStock = taken.length + keeping.length > 0
     const after = { ...before, [kind]: { hours, person, atIso: nowIso() } }, happened = eventsOfStep(job, kind)
-    const written = writeDeed({ ...cut, events: [...(cut?.events ?? []), ...happened], edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(taken.length > 0 ? { tools: toolsWith(job, taken) } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take')] })
-    offerUndo(`${sayStep(kind)}: done.`, () => {
+    const written = writeDeed({ ...cut, events: [...(cut?.events ?? []), ...happened], edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(isStock ? { tools: { ...toolsWith(job, taken), ...kept } } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take'), ...keeping] })
+    offerUndo(`${sayStep(kind)}: done.${keeping.length > 0 ? ` Kept as stock: ${saidLeft}.` : ''}`, () => {
       writeDeed({
-        edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}), ...(taken.length > 0 ? { tools: job.tools } : {}) } }, ...stockEdits(shopNow().shop ?? shop, taken, 'give back')],
+        edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}), ...(isStock ? { tools: job.tools } : {}) } }, ...stockEdits(shopNow().shop ?? shop, taken, 'give back'), ...unkeepEdits(kept)],
         events: [
           ...(cut?.events ?? []).filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })),
           ...happened.map(({ bar }, at) => ({ bar, kind: 'undone' as const, undoes: written[(cut?.events.length ?? 0) + at]!, note: '' })),
@@ -43,9 +48,9 @@ export function TickStep({ shop, job, view, step }: StepProps) {
     if (!isLast) go(`/make/job/${job.id}/${at + 2}`)
   }
   const open = () => {
-    const { [kind]: _tick, ...rest } = job.done, back = kind === 'saw' ? stockTaken(job, shop) : []
+    const { [kind]: _tick, ...rest } = job.done, back = kind === 'saw' ? stockTaken(job, shop) : [], kept = kind === 'saw' ? unkeepEdits(job.tools) : []
     writeDeed({
-      edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open', ...(back.length > 0 ? { tools: toolsWith(job, []) } : {}) } }, ...stockEdits(shop, back, 'give back')],
+      edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open', ...(back.length + kept.length > 0 ? { tools: withoutKept(toolsWith(job, [])) } : {}) } }, ...stockEdits(shop, back, 'give back'), ...kept],
       events: tick === undefined ? [] : undoingOfStep(job, kind, tick.atIso, shop.events),
     })
   }
@@ -59,10 +64,13 @@ export function TickStep({ shop, job, view, step }: StepProps) {
   }
   return (
     <footer className="mk-tick">
-      {begun.length === 0 ? null : (
+      {begun.length + lefts.length === 0 ? null : (
         <Toggles
-          label="Stock" chosen={isCounted ? ['count'] : []} onChange={(chosen) => setCounted(chosen.length > 0)}
-          options={[{ value: 'count', label: `take off the count: ${begun.map(({ name, count }) => `${count} × ${name}`).join(', ')}` }]}
+          label="Stock" chosen={stock} onChange={setStock}
+          options={[
+            ...(begun.length > 0 ? [{ value: 'count' as const, label: `take off the count: ${begun.map(({ name, count }) => `${count} × ${name}`).join(', ')}` }] : []),
+            ...(lefts.length > 0 ? [{ value: 'keep' as const, label: `keep as offcuts: ${saidLeft}` }] : []),
+          ]}
         />
       )}
       <NumberField label="hours it took" value={hours} ifEmpty="not noted" onChange={(text) => typeTool(job.id, key, text)} error={amiss instanceof Refusal ? sayRefusal(amiss, units) : null} />

@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useEffect, useMemo } from 'react'
 import { cutBarsDrawing, cutPlateDrawing } from '#drafting/make/cut-drawing.ts'
 import type { BarCut, PlateCut } from '#model/blank.ts'
 import { withUnit, wordLength } from '#model/length.ts'
@@ -12,14 +12,18 @@ import { conditionWords } from '#words/say-make.ts'
 import type { StepProps } from '#web/make/job/step-card.tsx'
 import { barsDrawn, plateDrawn } from '#web/make/job/cut-plans.ts'
 import { jobNamer } from '#web/make/job/job-namer.ts'
+import type { CutsFound } from '#web/make/job/keep-leftovers.ts'
 import { type Cutting, secondsMost, useCut } from '#web/make/job/use-cut.ts'
 import { Drawing } from '#web/parts/drawing.tsx'
 import { ShowSum } from '#web/parts/show-sum.tsx'
 import { StatusLine } from '#web/parts/status-line.tsx'
 import { useUnits } from '#web/units.ts'
 
+/** Told what is found for each cut list; null while it is being worked out. */
+type Tell = { readonly onFound: (cut: string, answer: CutsFound[string]) => void }
+
 /** The stock drawn to scale with the blanks in it, and how far it is proven that no less will do. */
-export function CutCard({ shop, job, view: { route: { cuts } } }: StepProps) {
+export function CutCard({ shop, job, view: { route: { cuts } }, onFound }: StepProps & Tell) {
   const units = useUnits(), nameOf = jobNamer(job, shop)
   if (cuts === null) return null
   return (
@@ -27,14 +31,15 @@ export function CutCard({ shop, job, view: { route: { cuts } } }: StepProps) {
       <h3>Cut list</h3>
       {cuts.short.length > 0 ? <p className="status--danger">No stock for {cuts.short.map(({ heightMm, count }) => `${count} of ${wordLength(heightMm, units)}`).join(', ')}.</p> : null}
       {cuts.findings.length > 0 ? <ul className="mk-notes">{cuts.findings.map((one, at) => <li key={at}>{sayFinding(one, units, nameOf)}</li>)}</ul> : null}
-      {cuts.bars.map((cut, at) => <BarsCut key={`bars ${at}`} cut={cut} />)}
-      {cuts.plates.map((cut, at) => <PlateCutOut key={`plate ${at}`} cut={cut} nameOf={nameOf} />)}
+      {cuts.bars.map((cut, at) => <BarsCut key={`bars ${at}`} name={`bars ${at}`} cut={cut} onFound={onFound} />)}
+      {cuts.plates.map((cut, at) => <PlateCutOut key={`plate ${at}`} name={`plate ${at}`} cut={cut} nameOf={nameOf} onFound={onFound} />)}
     </section>
   )
 }
 
-function BarsCut({ cut }: { readonly cut: BarCut }) {
-  const units = useUnits(), cutting = useCut('cut-bars', cut), { answer } = cutting
+function BarsCut({ name, cut, onFound }: Tell & { readonly name: string; readonly cut: BarCut }) {
+  const units = useUnits(), cutting = useCut('cut-bars', cut), { state, answer } = cutting
+  useEffect(() => { onFound(name, state === 'working' ? null : answer) }, [onFound, name, state, answer])
   const scene = useMemo(() => (answer === null || answer instanceof Refusal || answer.plan.length === 0 ? null : cutBarsDrawing(barsDrawn(cut, answer, units), 164)), [cut, answer, units])
   return (
     <OneCut cutting={cutting} scene={scene} title={`${cut.steel}, ${conditionWords[cut.condition]}, ${wordLength(cut.widthMm, units)} × ${wordLength(cut.thicknessMm, units)}`}>
@@ -43,8 +48,9 @@ function BarsCut({ cut }: { readonly cut: BarCut }) {
   )
 }
 
-function PlateCutOut({ cut, nameOf }: { readonly cut: PlateCut; readonly nameOf: (id: string) => string }) {
-  const units = useUnits(), cutting = useCut('cut-plate', cut), { answer } = cutting
+function PlateCutOut({ name, cut, nameOf, onFound }: Tell & { readonly name: string; readonly cut: PlateCut; readonly nameOf: (id: string) => string }) {
+  const units = useUnits(), cutting = useCut('cut-plate', cut), { state, answer } = cutting
+  useEffect(() => { onFound(name, state === 'working' ? null : answer) }, [onFound, name, state, answer])
   const scene = useMemo(() => (answer === null || answer instanceof Refusal || answer.plan.length === 0 ? null : cutPlateDrawing(plateDrawn(cut, answer, units, nameOf), 164)), [cut, answer, units, nameOf])
   const over = answer !== null && !(answer instanceof Refusal) && answer.leastPlateLength !== null && answer.leastPlateLength > cut.plateLength + 1e-6
   return (
