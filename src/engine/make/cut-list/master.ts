@@ -1,4 +1,6 @@
+import { isNothing, isPattern, isSlack, nothing, patternOf, rowOf, slackOf, takenBack } from '#engine/make/cut-list/basic-column.ts'
 import type { CutProblem, Pattern } from '#engine/make/cut-list/cut-problem.ts'
+import { invert } from '#engine/make/cut-list/invert.ts'
 
 /** Reduced costs nearer to 0 than this count as none; costs are at most 1. */
 export const costSlack = 1e-7
@@ -35,7 +37,7 @@ export class Master {
   readonly #right: Float64Array
   readonly #inverse: Float64Array
   readonly #values: Float64Array
-  /** What is basic in each row: a pattern from 0; after all patterns come, as negative numbers, nothing, slack and taken back. */
+  /** The column that is basic in each row. */
   readonly #basis: Int32Array
   /** Places in a row of the inverse that are not 0; room to work in. */
   readonly #filled: Int32Array
@@ -83,7 +85,7 @@ export class Master {
   /** How often each basic pattern is cut, and its place. */
   basic(): { readonly at: number; readonly value: number }[] {
     const found: { at: number; value: number }[] = []
-    for (let r = 0; r < this.rows; r += 1) if (this.#basis[r]! >= 0) found.push({ at: this.#basis[r]!, value: this.#values[r]! })
+    for (let r = 0; r < this.rows; r += 1) if (isPattern(this.#basis[r]!)) found.push({ at: this.#basis[r]!, value: this.#values[r]! })
     return found
   }
 
@@ -205,7 +207,7 @@ export class Master {
 
   /** Devex: how far a step along each column goes, roughly, so that long ones are not taken for good ones. */
   #weigh(entering: number, leaving: number, from: number, pivot: number): void {
-    const inverse = this.#inverse, weight = entering >= 0 ? this.#weights[entering]! : this.#slackWeights[rowOf(entering)]!
+    const inverse = this.#inverse, weight = isPattern(entering) ? this.#weights[entering]! : this.#slackWeights[rowOf(entering)]!
     for (let at = 0; at < this.patterns.length; at += 1) {
       if (this.#isBanned[at]) continue
       const { stock, kinds, counts } = this.patterns[at]!, stockRow = this.#stockRows[stock] ?? -1
@@ -217,8 +219,8 @@ export class Master {
       this.#slackWeights[r] = Math.max(this.#slackWeights[r]!, inverse[from + r]! * inverse[from + r]! * weight)
     }
     const left = Math.max(weight / (pivot * pivot), 1)
-    if (leaving >= 0) this.#weights[leaving] = left
-    else if (leaving % 3 === -2) this.#slackWeights[rowOf(leaving)] = left
+    if (isPattern(leaving)) this.#weights[leaving] = left
+    else if (isSlack(leaving)) this.#slackWeights[rowOf(leaving)] = left
   }
 
   /** Among rows that leave at once: what is forbidden first, then the surest pivot. */
@@ -236,60 +238,35 @@ export class Master {
   }
 
   #costOf(basic: number): number {
-    if (basic >= 0) return this.#isBanned[basic] ? forbiddenCost : (this.#shares[this.patterns[basic]!.stock] ?? 0)
-    return basic % 3 === -2 || (basic % 3 === -1 && this.#isClosed[rowOf(basic)] === 1) ? 0 : forbiddenCost
+    if (isPattern(basic)) return this.#isBanned[basic] ? forbiddenCost : (this.#shares[this.patterns[basic]!.stock] ?? 0)
+    return isSlack(basic) || (isNothing(basic) && this.#isClosed[rowOf(basic)] === 1) ? 0 : forbiddenCost
   }
 
   /** The entries of a column. */
   #each(basic: number, take: (row: number, times: number) => void): void {
-    if (basic < 0 && basic % 3 !== 0) {
-      const row = rowOf(basic), isSlack = -basic % 3 === 2
-      take(row, isSlack && row < this.#kinds ? -1 : 1)
+    if (isNothing(basic) || isSlack(basic)) {
+      const row = rowOf(basic)
+      take(row, isSlack(basic) && row < this.#kinds ? -1 : 1)
       return
     }
-    const sign = basic < 0 ? -1 : 1, { stock, kinds, counts } = this.patterns[basic < 0 ? -basic / 3 - 1 : basic]!
+    const sign = isPattern(basic) ? 1 : -1, { stock, kinds, counts } = this.patterns[patternOf(basic)]!
     for (let k = 0; k < kinds.length; k += 1) take(kinds[k]!, sign * counts[k]!)
     if (stock >= 0 && this.#stockRows[stock]! >= 0) take(this.#stockRows[stock]!, sign)
   }
 
-  /** The inverse anew, from the basis, by elimination with the largest pivots. */
+  /** The inverse anew, from the basis. */
   #refresh(): void {
     const { rows } = this, basis = new Float64Array(rows * rows), inverse = this.#inverse
     for (let r = 0; r < rows; r += 1) this.#each(this.#basis[r]!, (row, times) => { basis[row * rows + r]! += times })
-    inverse.fill(0)
-    for (let r = 0; r < rows; r += 1) inverse[r * rows + r] = 1
-    for (let c = 0; c < rows; c += 1) {
-      let pivotRow = c
-      for (let r = c + 1; r < rows; r += 1) if (Math.abs(basis[r * rows + c]!) > Math.abs(basis[pivotRow * rows + c]!)) pivotRow = r
-      const pivot = basis[pivotRow * rows + c]!
-      for (let j = 0; j < rows; j += 1) {
-        if (pivotRow !== c) {
-          [basis[c * rows + j], basis[pivotRow * rows + j]] = [basis[pivotRow * rows + j]!, basis[c * rows + j]!];
-          [inverse[c * rows + j], inverse[pivotRow * rows + j]] = [inverse[pivotRow * rows + j]!, inverse[c * rows + j]!]
-        }
-        basis[c * rows + j]! /= pivot
-        inverse[c * rows + j]! /= pivot
-      }
-      for (let r = 0; r < rows; r += 1) {
-        const times = basis[r * rows + c]!
-        if (r === c || times === 0) continue
-        for (let j = c; j < rows; j += 1) basis[r * rows + j]! -= times * basis[c * rows + j]!
-        for (let j = 0; j < rows; j += 1) inverse[r * rows + j]! -= times * inverse[c * rows + j]!
-      }
-    }
+    invert(basis, inverse, rows)
     for (let r = 0; r < rows; r += 1) {
       let value = 0
       for (let j = 0; j < rows; j += 1) value += inverse[r * rows + j]! * this.#right[j]!
       this.#values[r] = value
       if (value >= 0) continue
-      if (value < -1e-7 && this.#basis[r]! >= 0) this.#takeBack(r)
+      if (value < -1e-7 && isPattern(this.#basis[r]!)) this.#takeBack(r)
       else this.#values[r] = 0
     }
     this.#sinceRefresh = 0
   }
 }
-
-const rowOf = (basic: number): number => Math.floor((-basic - 1) / 3)
-const nothing = (row: number): number => -(3 * row + 1)
-const slackOf = (row: number): number => -(3 * row + 2)
-const takenBack = (pattern: number): number => -(3 * pattern + 3)
