@@ -1,5 +1,4 @@
 import { freshOf } from '#store/canonical.ts'
-import { inPortions } from '#store/records.ts'
 
 /**
  * Adds what is not kept yet, all or none; one sent again is left out. Nothing is read where everything is new, as it mostly is.
@@ -9,9 +8,8 @@ import { inPortions } from '#store/records.ts'
  * @returns those that were added
  * @throws Refusal `id-used-twice` for an id that already stands for something else
  */
-export async function addFresh<Thing extends { readonly id: string }>(given: readonly Thing[], insert: (some: readonly Thing[]) => Promise<readonly { readonly id: string }[]>, keptUnder: (ids: readonly string[]) => Promise<ReadonlyMap<string, Thing>>): Promise<Thing[]> {
-  const once = freshOf(given, new Map()), added = new Set<string>()
-  for (const some of inPortions(once)) for (const { id } of await insert(some)) added.add(id)
+export async function addFresh<Thing extends { readonly id: string }>(given: readonly Thing[], insert: (things: readonly Thing[]) => Promise<readonly string[]>, keptUnder: (ids: readonly string[]) => Promise<ReadonlyMap<string, Thing>>): Promise<Thing[]> {
+  const once = freshOf(given, new Map()), added = new Set(await insert(once))
   const before = once.filter(({ id }) => !added.has(id))
   freshOf(before, await keptUnder(before.map(({ id }) => id)))
   return once.filter(({ id }) => added.has(id))

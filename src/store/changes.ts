@@ -5,7 +5,9 @@ import { Refusal } from '#model/refusal.ts'
 import { addFresh } from '#store/add-fresh.ts'
 import { canonical } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
-import { inPortions, putRecords, type Standing } from '#store/records.ts'
+import { insertRows } from '#store/insert-rows.ts'
+import { inPortions } from '#store/portions.ts'
+import { putRecords, type Standing } from '#store/records.ts'
 import { mindReferences } from '#store/references.ts'
 import type { ChangeRow } from '#store/schema.ts'
 import { type FieldStanding, sawOf, standingOf } from '#store/standing.ts'
@@ -28,7 +30,7 @@ type Laid = RecordName & { readonly standing: ReadonlyMap<string, FieldStanding>
 export async function applyChanges(store: Store, changes: readonly Change[]): Promise<Applied> {
   const read = changes.map((change, at) => ({ ...change, fields: fieldsOf(change, `changes[${at}].fields`) }))
   return inTransaction(store, async (tx) => {
-    const fresh = await addFresh(read, (some) => insertChanges(tx, some), (ids) => keptUnder(tx, ids))
+    const fresh = await addFresh(read, (all) => insertRows(tx, 'change', all.map((change) => ({ shop: tx.shop, ...change, fields: canonical(change.fields) })), 'leave out'), (ids) => keptUnder(tx, ids))
     const laid = await layTogether(tx, read)
     const touched = new Set(fresh.map(nameOf))
     const news = laid.filter((record) => touched.has(nameOf(record)))
@@ -77,11 +79,6 @@ async function keptUnder(store: Store, ids: readonly string[]): Promise<Readonly
     for (const row of rows) kept.set(row.id, changeFrom(row))
   }
   return kept
-}
-
-function insertChanges(store: Store, changes: readonly Change[]): Promise<{ id: string }[]> {
-  return store.db.insertInto('change').values(changes.map((change) => ({ shop: store.shop, ...change, fields: canonical(change.fields) })))
-    .onConflict((clash) => clash.columns(['shop', 'id']).doNothing()).returning('id').execute()
 }
 
 /** Every named record once, with all its changes laid together. */

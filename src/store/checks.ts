@@ -3,7 +3,9 @@ import { Refusal } from '#model/refusal.ts'
 import { addFresh } from '#store/add-fresh.ts'
 import { canonical } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
-import { inPortions, knownOf } from '#store/records.ts'
+import { insertRows } from '#store/insert-rows.ts'
+import { inPortions } from '#store/portions.ts'
+import { knownOf } from '#store/records.ts'
 import type { Tables } from '#store/schema.ts'
 
 /** Puts one check on the shelf as typed, all or none. Whoever sends it makes the id, so sending again changes nothing. */
@@ -17,12 +19,12 @@ export const addCheck = (store: Store, check: Check): Promise<void> => addChecks
  */
 export async function addChecks(store: Store, checks: readonly Check[], bars: ReadonlySet<string> = new Set()): Promise<void> {
   await inTransaction(store, async (tx) => {
-    const fresh = await addFresh(checks, (some) => insertChecks(tx, some), (ids) => checksUnder(tx, ids))
+    const fresh = await addFresh(checks, (all) => insertRows(tx, 'check', all.map((check) => rowFrom(tx, check)), 'leave out'), (ids) => checksUnder(tx, ids))
     await mindBars(tx, fresh, bars)
     for (const check of fresh) await mindReplaced(tx, check, fresh)
     const readings = fresh.flatMap(({ id, person, device, readings }) =>
       readings.map((reading, number) => ({ shop: tx.shop, person, device, check: id, number, ...reading })))
-    for (const some of inPortions(readings)) await tx.db.insertInto('reading').values(some).execute()
+    await insertRows(tx, 'reading', readings, 'refuse')
   })
 }
 
@@ -33,11 +35,6 @@ export async function checksOf(store: Store, bar?: string): Promise<Check[]> {
   const looks = await store.db.selectFrom('check').select(['id', 'looks']).where('shop', '=', store.shop).where('looks', '!=', '[]').execute()
   const lookedAt = looks.filter((row) => (JSON.parse(row.looks) as Check['looks']).some((look) => look.bar === bar))
   return checksAmong(store, [...new Set([...rows.map((row) => row.check), ...lookedAt.map((row) => row.id)])])
-}
-
-function insertChecks(store: Store, checks: readonly Check[]): Promise<{ id: string }[]> {
-  return store.db.insertInto('check').values(checks.map((check) => rowFrom(store, check)))
-    .onConflict((clash) => clash.columns(['shop', 'id']).doNothing()).returning('id').execute()
 }
 
 async function checksUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, Check>> {

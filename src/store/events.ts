@@ -2,7 +2,9 @@ import type { BarEvent } from '#model/bar-event.ts'
 import { Refusal } from '#model/refusal.ts'
 import { addFresh } from '#store/add-fresh.ts'
 import { inTransaction, type Store } from '#store/store.ts'
-import { inPortions, knownOf } from '#store/records.ts'
+import { insertRows } from '#store/insert-rows.ts'
+import { inPortions } from '#store/portions.ts'
+import { knownOf } from '#store/records.ts'
 
 export const addEvent = (store: Store, event: BarEvent): Promise<void> => addEvents(store, [event])
 
@@ -14,7 +16,7 @@ export const addEvent = (store: Store, event: BarEvent): Promise<void> => addEve
  */
 export async function addEvents(store: Store, events: readonly BarEvent[], bars: ReadonlySet<string> = new Set()): Promise<void> {
   await inTransaction(store, async (tx) => {
-    const fresh = await addFresh(events, (some) => insertEvents(tx, some), (ids) => eventsUnder(tx, ids))
+    const fresh = await addFresh(events, (all) => insertRows(tx, 'event', all.map((event) => ({ shop: tx.shop, ...event })), 'leave out'), (ids) => eventsUnder(tx, ids))
     const known = await knownOf(tx, 'bar', fresh.map((event) => event.bar), bars)
     const undone = new Map([...await eventsUnder(tx, fresh.flatMap((event) => event.undoes ?? [])), ...fresh.map((event) => [event.id, event] as const)])
     for (const event of fresh) {
@@ -29,11 +31,6 @@ export async function eventsOf(store: Store, bar?: string): Promise<BarEvent[]> 
   const rows = await store.db.selectFrom('event').selectAll().where('shop', '=', store.shop)
     .$if(bar !== undefined, (query) => query.where('bar', '=', bar!)).orderBy('atIso').orderBy('id').execute()
   return rows.map(eventFrom)
-}
-
-function insertEvents(store: Store, events: readonly BarEvent[]): Promise<{ id: string }[]> {
-  return store.db.insertInto('event').values(events.map((event) => ({ shop: store.shop, ...event })))
-    .onConflict((clash) => clash.columns(['shop', 'id']).doNothing()).returning('id').execute()
 }
 
 async function eventsUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, BarEvent>> {

@@ -2,8 +2,10 @@ import type { Kept, RecordKind, Saw } from '#model/change.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { FieldsOf } from '#model/record-fields.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
+import { insertRows } from '#store/insert-rows.ts'
+import { inPortions } from '#store/portions.ts'
 import type { Store } from '#store/store.ts'
-import { type AnyRecordRow, columnsOf, type ColumnKind, type Tables } from '#store/schema.ts'
+import { type AnyRecordRow, columnsOf, type ColumnKind } from '#store/schema.ts'
 
 /** What is written of a record when its changes have been laid together. */
 export type Standing = {
@@ -59,20 +61,7 @@ export async function bearersOf(store: Store, codes: readonly string[]): Promise
 
 /** Writes records as they stand over what stood before. */
 export async function putRecords(store: Store, kind: RecordKind, records: readonly Standing[]): Promise<void> {
-  const columns = Object.keys(columnsOf[kind])
-  for (const some of inPortions(records)) {
-    await store.db.insertInto(kind as 'bar').values(some.map((record) => rowFrom(store, kind, record)))
-      .onConflict((clash) => clash.columns(['shop', 'id']).doUpdateSet((over) =>
-        Object.fromEntries(['person', 'device', 'change', 'saw', 'clashes', ...columns].map((column) => [column, over.ref(`excluded.${column}` as 'excluded.id')]))))
-      .execute()
-  }
-}
-
-/** Lists are asked for and written a portion at a time: a statement takes 32 766 values at most. */
-export function inPortions<One>(all: readonly One[], most = 500): One[][] {
-  const portions: One[][] = []
-  for (let from = 0; from < all.length; from += most) portions.push(all.slice(from, from + most))
-  return portions
+  await insertRows(store, kind, records.map((record) => rowFrom(store, kind, record)), 'replace')
 }
 
 function keptFrom<Kind extends RecordKind>(kind: Kind, row: AnyRecordRow): Kept<FieldsOf[Kind]> {
@@ -80,9 +69,9 @@ function keptFrom<Kind extends RecordKind>(kind: Kind, row: AnyRecordRow): Kept<
   return { id: row.id, ...Object.fromEntries(fields), saw: JSON.parse(row.saw) }
 }
 
-function rowFrom(store: Store, kind: RecordKind, { id, values, saw, clashes, by }: Standing): Tables['bar'] {
+function rowFrom(store: Store, kind: RecordKind, { id, values, saw, clashes, by }: Standing): AnyRecordRow {
   const fields = Object.entries(columnsOf[kind] as { [field: string]: ColumnKind }).map(([field, column]) => [field, columnFrom(column, values[field]!)])
-  return { shop: store.shop, id, ...by, saw: JSON.stringify(saw), clashes, ...Object.fromEntries(fields) } as Tables['bar']
+  return { shop: store.shop, id, ...by, saw: JSON.stringify(saw), clashes, ...Object.fromEntries(fields) }
 }
 
 function valueFrom(column: ColumnKind, value: string | number | null): Fact {
