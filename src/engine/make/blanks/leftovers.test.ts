@@ -26,11 +26,15 @@ describe('what is left of stock lengths', () => {
 describe('what is left of a plate', () => {
   test('is the rest below the last cut, as wide as the plate, and strip ends that are long enough', () => {
     expect(leftOfPlate(plate, { leastPlateLength: 93.5, plan: [[46, [[125, 46, 2]]], [46, [[125, 46, 1]]]] }, useful)).toEqual([
-      { stockId: 'plate', form: 'plate', lengthMm: 905, widthMm: 260, count: 1 }, { stockId: 'plate', form: 'plate', lengthMm: 46, widthMm: 133.5, count: 1 },
+      { stockId: 'plate', form: 'plate', lengthMm: 905, widthMm: 260, count: 1 }, { stockId: 'plate', form: 'plate', lengthMm: 133.5, widthMm: 46, count: 1 },
     ])
   })
+  test('has its longer side as its length, also where the plate was turned', () => {
+    // 260 − 32 − 1.5 and 1000 − 2 × (121 + 1.5)
+    expect(leftOfPlate({ ...plate, plateWidth: 1000, plateLength: 260 }, { leastPlateLength: 32, plan: [[32, [[121, 32, 2]]]] }, useful).map(({ lengthMm, widthMm }) => [lengthMm, widthMm])).toEqual([[1000, 226.5], [755, 32]])
+  })
   test('counts ends that are alike together', () => {
-    expect(leftOfPlate({ ...plate, plateLength: 95 }, { leastPlateLength: 93.5, plan: [[46, [[125, 46, 1]]], [46, [[125, 46, 1]]]] }, useful)).toEqual([{ stockId: 'plate', form: 'plate', lengthMm: 46, widthMm: 133.5, count: 2 }])
+    expect(leftOfPlate({ ...plate, plateLength: 95 }, { leastPlateLength: 93.5, plan: [[46, [[125, 46, 1]]], [46, [[125, 46, 1]]]] }, useful)).toEqual([{ stockId: 'plate', form: 'plate', lengthMm: 133.5, widthMm: 46, count: 2 }])
   })
   test('is nothing where no way was found, where the plate is too short, and where it is swarf', () => {
     expect(leftOfPlate(plate, { leastPlateLength: null, plan: [] }, useful)).toEqual([])

@@ -4,7 +4,7 @@ import type { BarCut, PlateCut } from '#model/blank.ts'
 import type { PlannedWith } from '#model/job-record.ts'
 import type { StockForm } from '#model/stock-record.ts'
 
-/** What is left of a stock once it is sawn, `count` of the same; its width runs as that of the stock. */
+/** What is left of a stock once it is sawn, `count` of the same; of a plate the longer side is the length. */
 export type Leftover = { readonly stockId: string; readonly form: StockForm; readonly lengthMm: number; readonly widthMm: number; readonly count: number }
 
 /** What is worth keeping: as long as the shortest bar, and no narrower than a low one. */
@@ -43,12 +43,13 @@ export function leftOfPlate({ stockId, plateWidth, plateLength, kerf }: PlateCut
   if (leastPlateLength === null || leastPlateLength > plateLength + sameMm) return []
   const rest: Leftover = { stockId, form: 'plate', lengthMm: tenths(plateLength - leastPlateLength - kerf), widthMm: plateWidth, count: 1 }
   const ends = plan.map(([heightMm, pieces]): Leftover => ({ stockId, form: 'plate', lengthMm: heightMm, widthMm: tenths(plateWidth - pieces.reduce((sum, [lengthMm, , count]) => sum + count * (lengthMm + kerf), 0)), count: 1 }))
-  return together([rest, ...ends].filter(({ lengthMm, widthMm }) => isUseful(lengthMm, widthMm, useful)))
+  return together([rest, ...ends].map(longSideFirst).filter(({ lengthMm, widthMm }) => isUseful(lengthMm, widthMm, useful)))
 }
 
 /** The stock as it was planned with; undefined: not among it. */
 export const parentOf = ({ stockId }: Leftover, { lengths, plates }: Pick<PlannedWith, 'lengths' | 'plates'>): PlannedWith['plates'][number] | undefined => [...lengths, ...plates].find(({ id }) => id === stockId)
 
+const longSideFirst = (left: Leftover): Leftover => ({ ...left, lengthMm: Math.max(left.lengthMm, left.widthMm), widthMm: Math.min(left.lengthMm, left.widthMm) })
 const isUseful = (aMm: number, bMm: number, { longMm, narrowMm }: Useful): boolean => Math.max(aMm, bMm) >= longMm - sameMm && Math.min(aMm, bMm) >= narrowMm - sameMm
 
 function together(all: readonly Leftover[]): readonly Leftover[] {
