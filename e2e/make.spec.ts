@@ -75,7 +75,8 @@ test.describe('in a shop of its own', () => {
   })
 
   test('what is sawn comes off the count of the stock, and comes back when it was not done after all', async ({ page, request }) => {
-    const counts = async () => (await (await request.get('/api/shop')).json() as { stock: { name: string; count: number | null }[] }).stock.map(({ name, count }) => `${name} ${count}`).toSorted()
+    const stock = async () => (await (await request.get('/api/shop')).json() as { stock: { name: string; count: number | null; offcut: boolean; retired: boolean; lengthMm: number; widthMm: number }[] }).stock.filter(({ retired }) => !retired)
+    const counts = async () => (await stock()).filter(({ name }) => !name.endsWith('rest')).map(({ name, count }) => `${name} ${count}`).toSorted(), kept = async () => (await stock()).filter(({ name }) => name.endsWith('rest')).map(({ name, lengthMm, widthMm }) => `${name} ${lengthMm} × ${widthMm}`).toSorted()
     await tell(request, [...machines, plate('Plate', { count: 2 }), plate('Offcut', { lengthMm: 60, offcut: true }), plate('Thick', { thicknessMm: 20 })])
     await newOrder(page)
     await field(page, 'heights, a space between').fill('30 40')
@@ -85,12 +86,17 @@ test.describe('in a shop of its own', () => {
     await way(page, 'Milled soft in pairs').getByRole('button', { name: /^Take this way/ }).click()
     await page.getByRole('link', { name: /2 Saw/ }).click()
     await expect(page.getByRole('checkbox', { name: 'take off the count: 1 × Offcut, 1 × Plate' })).toBeChecked()
+    await expect(page.getByRole('checkbox', { name: /^keep as offcuts: / })).toBeChecked({ timeout: 30_000 })
     await field(page, /^hours it took/).fill('two')
     await expect(page.getByText(/'two'/)).toBeVisible()
     await field(page, /^hours it took/).fill('2')
     await page.getByRole('button', { name: 'Done', exact: true }).click()
     await expect.poll(counts).toEqual(['Offcut 0', 'Plate 1', 'Thick 1'])
+    // blanks 42 and 32 × 121, a cut 1.5: 60 − 42 − 1.5; 260 − 32 − 1.5; 1000 − 2 × (121 + 1.5)
+    await expect.poll(kept).toEqual(['Offcut, rest 260 × 16.5', 'Plate, rest 1000 × 226.5', 'Plate, rest 755 × 32'])
+    await expect(page.getByText(/Kept as stock: 260 × 16.5 from Offcut/)).toBeVisible()
     await page.getByRole('button', { name: 'Undo' }).click()
+    await expect.poll(kept).toEqual([])
     await expect.poll(counts).toEqual(['Offcut 1', 'Plate 2', 'Thick 1'])
     await page.getByRole('link', { name: /2 Saw/ }).click()
     await page.getByRole('button', { name: 'Done', exact: true }).click()
@@ -98,6 +104,33 @@ test.describe('in a shop of its own', () => {
     await page.getByRole('link', { name: /2 Saw/ }).click()
     await page.getByRole('button', { name: 'Not done after all' }).click()
     await expect.poll(counts).toEqual(['Offcut 1', 'Plate 2', 'Thick 1'])
+    expect(await kept()).toEqual([])
+  })
+
+  test('worn mates are ground to one new height as a job, and a tick taken back leaves them as they were', async ({ page, request }) => {
+    const bar = (id: string, code: string) => ['bar', id, { code, name: id.toUpperCase(), thicknessMm: 8, thicknessStanding: 'measured', lengthMm: 120, matesId: 'm', slotId: null, where: { at: 'slot' }, note: '' }] as const
+    await tell(request, [...machines, ['mates', 'm', { name: 'Worn', note: '' }], bar('a', 'AAAABBB2'), bar('b', 'AAAABBB3')])
+    const readings = Object.entries({ a: [30.012, 30.006, 30], b: [30.01, 30.004, 29.998] }).flatMap(([of, mm]) => mm.map((heightMm, station) => ({ bar: of, station, xMm: [10, 60, 110][station], text: String(heightMm), heightMm })))
+    const event = { kind: 'looked over', undoes: null, note: '', person: 'KM', device: 'bench', atIso }
+    const check = { id: 'worn', method: 'micrometer', replaces: null, readings, note: '', person: 'KM', device: 'bench', atIso }
+    expect((await request.post('/api/deeds', { data: { changes: [], checks: [check], events: [{ ...event, id: 'e1', bar: 'a' }, { ...event, id: 'e2', bar: 'b' }] } })).ok()).toBe(true)
+    const trusts = async () => (await (await request.post('/api/rack/find', { data: { text: 't8' } })).json() as { trust: string; standing: string; mates: string | null }[]).map(({ trust, standing, mates }) => [trust, standing, mates].join(', '))
+    const before = await trusts()
+    await page.goto('/rack/regrind/a')
+    await page.getByRole('radio', { name: 'both faces' }).check({ force: true })
+    await page.getByRole('button', { name: 'Make a job of it' }).click()
+    // REGRIND-RULES by hand: 29.998 − 2 × 0.010
+    await page.getByRole('link', { name: /4 Grind the first face/ }).click()
+    await expect(page.getByText(/^A: 34 µm off its highest place in all, 22 µm off its lowest, to 29.978\.$/)).toBeVisible()
+    await page.getByRole('button', { name: 'Done', exact: true }).click()
+    await expect.poll(trusts).toEqual(['look first, marked, Worn', 'look first, marked, Worn'])
+    await page.getByRole('link', { name: /4 Grind the first face/ }).click()
+    await page.getByRole('button', { name: 'Not done after all' }).click()
+    await expect.poll(trusts).toEqual(before)
+    await expectAccessible(page)
+    await page.getByRole('link', { name: /9 Inspect/ }).click()
+    await page.getByRole('button', { name: 'Hand them to Inspect' }).click()
+    await expect(page).toHaveURL(/\/inspect\/check\//)
   })
 
   test('a hardened pair 10 × 30 × 150 with a bow of 0.12: the allowance is said to be enough, 30 passes a side', async ({ page, request }) => {
