@@ -58,7 +58,7 @@ async function openFolder(folder: string): Promise<Store> {
     const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: keepingStatements(raw) }) })
     const { error } = await new Migrator({ db, provider: { getMigrations: async () => ({ ...migrations }) } }).migrateToLatest()
     if (error) throw error
-    const store: Store = { db, kind: 'sqlite', shop: usualShop, folder, hear: null, close: () => db.destroy() }
+    const store: Store = { db, kind: 'sqlite', shop: usualShop, folder, hear: null, tell: null, close: () => db.destroy() }
     await startShop(store)
     return store
   } catch (error) {

@@ -1,5 +1,4 @@
 import type { Kysely } from 'kysely'
-import { takeTurn } from '#store/postgres/turn.ts'
 import { refusalOf } from '#store/refusal-of.ts'
 import type { Tables } from '#store/schema.ts'
 import { writeTogether } from '#store/together.ts'
@@ -11,6 +10,8 @@ export type Store = {
   readonly shop: string
   /** Wakes whoever listens after each write into the shop, from whichever process; null: whoever wants to know has to look. */
   readonly hear: ((wake: () => void) => () => void) | null
+  /** Wakes them; null: nobody is woken. */
+  readonly tell: (() => void) | null
   /** Where it lies. */
   readonly folder: string
   readonly close: () => Promise<void>
@@ -24,12 +25,7 @@ export type Store = {
 export async function inTransaction<Result>(store: Store, work: (tx: Store) => Promise<Result>): Promise<Result> {
   if (store.db.isTransaction) return await work(store)
   try {
-    if (store.kind === 'sqlite') return await writeTogether(store, work)
-    return await store.db.transaction().execute(async (db) => {
-      const tx = { ...store, db }
-      await takeTurn(tx)
-      return await work(tx)
-    })
+    return await writeTogether(store, work)
   } catch (error) {
     throw refusalOf(error, store.folder)
   }

@@ -14,7 +14,7 @@ beforeEach(() => {
   raw.exec('create table slot (id text primary key); create table bar (id text primary key, slot text references slot deferrable initially deferred)')
   commits = 0
   const database = { prepare: (text: string) => { if (text === 'commit') commits += 1; return raw.prepare(text) }, close: () => { raw.close() } }
-  store = { db: new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) }), kind: 'sqlite', shop: 'shop', hear: null, folder: '', close: () => Promise.resolve() }
+  store = { db: new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) }), kind: 'sqlite', shop: 'shop', hear: null, tell: null, folder: '', close: () => Promise.resolve() }
 })
 afterEach(() => store.db.destroy())
 

@@ -1,7 +1,7 @@
 import pg from 'pg'
 import { connectionTo } from '#store/postgres/pool.ts'
 
-/** The name under which every writing act of every shop is told, by the database itself and only once it is kept. */
+/** The name under which it is told which shop was written into. */
 export const channel = 'twinrest'
 const pauseMs = 500
 
