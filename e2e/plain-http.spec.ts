@@ -17,6 +17,7 @@ test('by plain http the app works while the shop answers, and says what it canno
   expect(await tablet.evaluate(() => [isSecureContext, 'serviceWorker' in navigator])).toEqual([false, false])
   await tablet.getByLabel('name of this device').fill('Old tablet')
   await tablet.getByRole('button', { name: 'Enrol this device' }).click()
+  await expect(tablet).toHaveURL(/\/setup$/)
   await tablet.goto('/shop')
   await tablet.getByLabel('name, as on prints').fill('Works of P')
   await tablet.getByRole('button', { name: 'Save the name' }).click()
