@@ -18,7 +18,7 @@ export default defineConfig({
       { test: { name: 'postgres', include: [...onBoth(), 'e2e/postgres/**/*.test.ts'], environment: 'node', testTimeout: 60_000, pool: 'threads', isolate: false, setupFiles: ['vitest.setup.ts'], globalSetup: ['e2e/postgres/for-tests.ts'] } },
       // The doors as a person meets them: the built command and server as processes.
       { test: { name: 'doors', include: ['e2e/cli/**/*.test.ts', 'e2e/server/**/*.test.ts'], environment: 'node', testTimeout: 60_000 } },
-      { test: { name: 'endure', include: ['e2e/endure/**/*.test.ts'], environment: 'node', testTimeout: 1_800_000, fileParallelism: false } },
+      { test: { name: 'endure', include: ['e2e/endure/**/*.test.ts'], environment: 'node', testTimeout: 3_600_000, fileParallelism: false } },
     ],
   },
 })
