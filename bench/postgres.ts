@@ -11,10 +11,11 @@ import type { BenchRow } from './bench-row.ts'
 
 const shops = Number(process.env['TWINREST_BENCH_SHOPS'] ?? 1000), barsInEach = 100
 const hands = 16, writes = 160, reads = 480, rounds = 3, under = 'shops.example'
-/** Of what one shop alone in the database gets; the rest is for a disk that has its moods. */
-const leastOfOneShop = 0.7
-/** Of what one process gets: on few cores more processes are for going on when one ends, not for speed. */
-const leastOfOneProcess = 0.4
+/**
+ * Of what one shop alone in the database gets, and of what one process gets. An act costs the same whoever carries it out, so
+ * on cores that are full already more processes or more shops come to as much; the rest is for a disk that has its moods.
+ */
+const least = 0.7
 
 type Speed = { readonly written: number; readonly read: number }
 
@@ -33,12 +34,12 @@ export async function run(): Promise<BenchRow[]> {
       by1: [processes.slice(0, 1), many], by2: [processes.slice(0, 2), many], by4: [processes, many],
     })
     const said = (what: keyof Speed) => `SQLite ${speeds.plain[what].toFixed(0)}; PostgreSQL by 1, 2, 4 processes ${[speeds.by1, speeds.by2, speeds.by4].map((speed) => speed[what].toFixed(0)).join(', ')} a second`
-    const kept = (name: string, now: number, before: number, least: number, target: string): BenchRow => ({ name: `postgres: ${name}`, figure: `${now.toFixed(0)} against ${before.toFixed(0)} a second`, target, ratio: now / before, met: now >= least * before })
+    const kept = (name: string, now: number, before: number): BenchRow => ({ name: `postgres: ${name}`, figure: `${now.toFixed(0)} against ${before.toFixed(0)} a second`, target: `at least ${least}`, ratio: now / before, met: now >= least * before })
     return [
-      kept(`writes of a shop among ${shops} of ${barsInEach} bars, beside alone`, speeds.among.written, speeds.alone.written, leastOfOneShop, `at least ${leastOfOneShop}`),
-      kept(`reads of a shop among ${shops} of ${barsInEach} bars, beside alone`, speeds.among.read, speeds.alone.read, leastOfOneShop, `at least ${leastOfOneShop}`),
-      { ...kept('writes by 4 processes beside 1', speeds.by4.written, speeds.by1.written, leastOfOneProcess, `at least ${leastOfOneProcess}`), figure: said('written') },
-      { ...kept('reads by 4 processes beside 1', speeds.by4.read, speeds.by1.read, leastOfOneProcess, `at least ${leastOfOneProcess}`), figure: said('read') },
+      kept(`writes of a shop among ${shops} of ${barsInEach} bars, beside alone`, speeds.among.written, speeds.alone.written),
+      kept(`reads of a shop among ${shops} of ${barsInEach} bars, beside alone`, speeds.among.read, speeds.alone.read),
+      { ...kept('writes by 4 processes beside 1', speeds.by4.written, speeds.by1.written), figure: said('written') },
+      { ...kept('reads by 4 processes beside 1', speeds.by4.read, speeds.by1.read), figure: said('read') },
     ]
   } finally {
     for (const one of open) await one.clear()
