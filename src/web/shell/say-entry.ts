@@ -21,9 +21,9 @@ export function nameOfRecord(kind: string, id: string, shop: ShopSnapshot | null
     case 'bar': return `bar ${barNames([id], shop)}`
     case 'vise': return `vise ${shop?.vises.find((one) => one.id === id)?.name ?? '?'}`
     case 'slot': return `slot ${shop?.slots.find((one) => one.id === id)?.name ?? '?'}`
-    case 'mates': return `mates ${shop?.mates.find((one) => one.id === id)?.name ?? '?'}`
+    case 'mates': return `mates ${shop?.mates.find((one) => one.id === id)?.name ?? '?'}`.trim()
     case 'part': return `part ${shop?.parts.find((one) => one.id === id)?.name ?? '?'}`
-    case 'setup': return `setup ${shop?.setups.find((one) => one.id === id)?.title ?? '?'}`
+    case 'setup': return `setup ${shop?.setups.find((one) => one.id === id)?.title ?? '?'}`.trim()
     case 'person': return `person ${shop?.people.find((one) => one.id === id)?.initials ?? '?'}`
     case 'draft': return 'half-done check'
     case 'instrument': return `instrument ${shop?.instruments.find((one) => one.id === id)?.name ?? '?'}`

@@ -10,8 +10,8 @@ export function sayWork({ lines, unread, unfinished }: WorkOfShop, away: boolean
   const counted = parts.filter(([count]) => count > 0).map(([count, one, many]) => `${count} ${count === 1 ? one : many}`)
   return [
     `Counted: ${listOf(counted) || 'nothing yet'}.`,
-    ...(away ? ['Questions that nothing served are kept by the shop’s server and not counted until it answers.'] : []),
     ...(unfinished > 0 ? [`${unfinished} of them ${unfinished === 1 ? 'has a cut that lacks' : 'have cuts that lack'} a size, and ${unfinished === 1 ? 'is' : 'are'} counted without.`] : []),
+    ...(away ? ['Questions that nothing served are kept by the shop’s server and not counted until it answers.'] : []),
     ...(unread > 0 ? [`${unread} more ${unread === 1 ? 'lacks a size or does' : 'lack a size or do'} not go into the vise as it is now: left out.`] : []),
     'Only heights that keep the rules for stick-out, and places among the holes.',
   ].join(' ')
