@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { textOf } from '#drafting/items.ts'
-import { shortened, textBoxOf, textWidthMm, wrapped } from '#drafting/lettering.ts'
+import { fitted, shortened, textBoxOf, textWidthMm, wrapped } from '#drafting/lettering.ts'
 
 test('widths are a little above those of the bundled face', () => {
   // Measured in Chromium with Atkinson Hyperlegible Next, tabular figures, at 100 px.
@@ -24,6 +24,15 @@ test('lines keep every word and their width', () => {
   }), { numRuns: 200, seed: 1 })
   expect(wrapped('a  b', 100, 3.6)).toEqual(['a b'])
   expect(wrapped('Donaudampfschiff', 12, 3.6).join('')).toBe('Donaudampfschiff')
+})
+
+test('a text is lettered smaller before it is cut', () => {
+  fc.assert(fc.property(fc.lorem({ maxCount: 6 }), fc.integer({ min: 12, max: 80 }), (text, width) => {
+    const said = fitted(text, width, [9, 6, 3])
+    expect(textWidthMm(said.text, said.sizeMm)).toBeLessThanOrEqual(width)
+    for (const larger of [9, 6, 3]) if (larger > said.sizeMm) expect(textWidthMm(text, larger)).toBeGreaterThan(width)
+    expect(said.text === text || said.sizeMm === 3).toBe(true)
+  }), { numRuns: 200, seed: 1 })
 })
 
 test('what is cut says so', () => {

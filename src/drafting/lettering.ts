@@ -48,6 +48,12 @@ export function shortened(text: string, widthMm: number, sizeMm: number, bold = 
   return `${letters.join('').trimEnd()}…`
 }
 
+/** A text in the largest of some sizes (largest first) in which it fits `widthMm`; where it fits in none, cut in the smallest. */
+export function fitted(text: string, widthMm: number, sizesMm: readonly [number, ...number[]], bold = false): { readonly text: string; readonly sizeMm: number } {
+  const sizeMm = sizesMm.find((size) => textWidthMm(text, size, bold) <= widthMm) ?? sizesMm.at(-1)!
+  return { text: shortened(text, widthMm, sizeMm, bold), sizeMm }
+}
+
 /** Classes of letters by their advance, each a little above its widest. */
 const classes: readonly (readonly [RegExp, number])[] = [
   [/[0-9]/, 0.64], [/[ ijl.,:;'|!·]/, 0.29], [/[ftrI\-()[\]{}/\\"°`\s]/, 0.39], [/[cksvxyz–]/, 0.51], [/[abdeghnopqu]/, 0.57],

@@ -1,5 +1,5 @@
 import { lineOf, textOf } from '#drafting/items.ts'
-import { shortened, textWidthMm } from '#drafting/lettering.ts'
+import { fitted, shortened } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import type { Item } from '#drafting/scene.ts'
 
@@ -29,9 +29,9 @@ export function titleRows(rows: readonly TitleRow[], paper: Paper): readonly Ite
 
 /** A value too long for the cell is lettered smaller, and only then cut. */
 function cell({ label, value }: TitleCell, x: number, y: number, widthMm: number): readonly Item[] {
-  const room = widthMm - 3, sizeMm = [4.6, 4, 3.4].find((size) => textWidthMm(value, size, true) <= room) ?? 3
+  const room = widthMm - 3, said = fitted(value, room, [4.6, 4, 3.4, 3], true)
   return [
     textOf([x + 1.5, y + 2.7], shortened(label, room, 3), { sizeMm: 3 }),
-    ...(value === '' ? [] : [textOf([x + 1.5, y + 8], shortened(value, room, sizeMm, true), { sizeMm, bold: true })]),
+    ...(value === '' ? [] : [textOf([x + 1.5, y + 8], said.text, { sizeMm: said.sizeMm, bold: true })]),
   ]
 }

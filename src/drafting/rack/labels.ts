@@ -1,5 +1,5 @@
 import { lineOf, moved, textOf } from '#drafting/items.ts'
-import { shortened, textWidthMm } from '#drafting/lettering.ts'
+import { fitted, shortened, textWidthMm } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import { qrScene } from '#drafting/qr.ts'
 import type { Item, Scene } from '#drafting/scene.ts'
@@ -20,7 +20,7 @@ export type LabelsData = { readonly title: string; readonly description: string;
 
 export const labelMm = { widthMm: 62, heightMm: 11.5 }
 const padMm = 1.6
-const largestMm = [7.2, 6.2, 5.2, 4.4]
+const largestMm = [7.2, 6.2, 5.2, 4.4] as const
 const smallMm = 3
 
 /** Sheets of strips with lines to cut along, side by side and one under the other without waste; black only. */
@@ -42,13 +42,13 @@ export function labelPages({ title, description, labels }: LabelsData, paper: Pa
 /** The strip alone: code at the left, the height large beside it, what else there is to say at the right. */
 export function labelScene({ qr, large, under, code }: Label): Scene {
   const { widthMm, heightMm } = labelMm, x = heightMm + 1, room = widthMm - x - padMm
-  const sizeMm = largestMm.find((size) => textWidthMm(large, size, true) <= room * 0.55) ?? largestMm.at(-1)!, said = shortened(large, room * 0.55, sizeMm, true)
-  const right = x + textWidthMm(said, sizeMm, true) + 2.5, rest = widthMm - padMm - right
+  const said = fitted(large, room * 0.55, largestMm, true), { sizeMm } = said
+  const right = x + textWidthMm(said.text, sizeMm, true) + 2.5, rest = widthMm - padMm - right
   return {
     title: large, description: `${large} ${under} ${code}`, widthMm, heightMm, fields: [],
     items: [
       ...qrScene(qr, { title: large, widthMm: heightMm }).items,
-      textOf([x, heightMm / 2], said, { sizeMm, bold: true }),
+      textOf([x, heightMm / 2], said.text, { sizeMm, bold: true }),
       textOf([right, heightMm / 2 - 2], shortened(under, rest, smallMm), { sizeMm: smallMm }), textOf([right, heightMm / 2 + 2.2], shortened(code, rest, smallMm), { sizeMm: smallMm }),
     ],
   }

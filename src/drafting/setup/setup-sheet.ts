@@ -1,6 +1,6 @@
 import type { Units } from '#model/shop-record.ts'
 import { boxOf, letteringMm, lineOf, moved, textOf } from '#drafting/items.ts'
-import { shortened, textWidthMm } from '#drafting/lettering.ts'
+import { fitted, shortened, textWidthMm } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import { type Block, blockPieces, heightOf, type Laid, paragraph, spaced, stacked } from '#drafting/paragraph.ts'
 import { beside } from '#drafting/pieces.ts'
@@ -106,12 +106,16 @@ function page(data: SetupSheetData, paper: Paper, items: readonly Item[]): Scene
 /** The pair large, how it stands, and the slot in a box. */
 function head({ block, stand }: SetupSheetData, innerMm: number): readonly Item[] {
   const slot = shortened(block.slot.value, 60, 9, true), boxMm = Math.max(26, textWidthMm(slot, 9, true) + 6), x = paperEdgeMm, right = x + innerMm
-  const pair = shortened(block.pair.value, innerMm - boxMm - 50, 13, true), pairMm = textWidthMm(pair, 13, true)
-  const middle = paperEdgeMm + headMm / 2
+  const pair = fitted(block.pair.value, innerMm - boxMm - 66, [13, 10, 8, 6.5], true), pairMm = textWidthMm(pair.text, pair.sizeMm, true)
+  const middle = paperEdgeMm + headMm / 2, restMm = innerMm - boxMm - pairMm - 16
+  const next = (text: string, y: number): Item => {
+    const said = fitted(text, restMm, [4.4, 3.8, 3.2])
+    return textOf([x + padMm + pairMm + 5, y], said.text, { sizeMm: said.sizeMm })
+  }
   return [
-    textOf([x + padMm, middle], pair, { sizeMm: 13, bold: true }),
-    textOf([x + padMm + pairMm + 5, middle - 3], shortened(stand, innerMm - boxMm - pairMm - 16, 4.4), { sizeMm: 4.4 }),
-    textOf([x + padMm + pairMm + 5, middle + 3.4], shortened([block.part.value, block.operation.value].filter((words) => words !== '').join(' · '), innerMm - boxMm - pairMm - 16, 4.4), { sizeMm: 4.4 }),
+    textOf([x + padMm, middle], pair.text, { sizeMm: pair.sizeMm, bold: true }),
+    next(stand, middle - 3),
+    next([block.part.value, block.operation.value].filter((words) => words !== '').join(' · '), middle + 3.4),
     ...(slot === '' ? [] : [
       boxOf([right - boxMm - 3, paperEdgeMm + 2.5], [right - 3, paperEdgeMm + headMm - 2.5], 'outline', 'none'),
       textOf([right - 3 - boxMm / 2, middle - 2], slot, { sizeMm: 9, bold: true, anchor: 'middle' }),
