@@ -37,7 +37,8 @@ export async function checksOf(store: Store, bar?: string): Promise<Check[]> {
   return checksAmong(store, [...new Set([...rows.map((row) => row.check), ...lookedAt.map((row) => row.id)])])
 }
 
-async function checksUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, Check>> {
+/** Those that are kept under these ids. */
+export async function checksUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, Check>> {
   const found: Check[] = []
   for (const some of inPortions(ids)) found.push(...await checksAmong(store, some))
   return new Map(found.map((check) => [check.id, check]))

@@ -33,7 +33,8 @@ export async function eventsOf(store: Store, bar?: string): Promise<BarEvent[]> 
   return rows.map(eventFrom)
 }
 
-async function eventsUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, BarEvent>> {
+/** Those that are kept under these ids. */
+export async function eventsUnder(store: Store, ids: readonly string[]): Promise<ReadonlyMap<string, BarEvent>> {
   const found = new Map<string, BarEvent>()
   for (const some of inPortions(ids)) {
     const rows = await store.db.selectFrom('event').selectAll().where('shop', '=', store.shop).where('id', 'in', some).execute()

@@ -23,6 +23,16 @@ export async function recordsOf<Kind extends RecordKind>(store: Store, kind: Kin
   return rows.map((row) => keptFrom(kind, row as AnyRecordRow))
 }
 
+/** Those records of a kind that stand under these ids. */
+export async function recordsUnder<Kind extends RecordKind>(store: Store, kind: Kind, ids: readonly string[]): Promise<Kept<FieldsOf[Kind]>[]> {
+  const found: Kept<FieldsOf[Kind]>[] = []
+  for (const some of inPortions(ids)) {
+    const rows = await store.db.selectFrom(kind as 'bar').selectAll().where('shop', '=', store.shop).where('id', 'in', some).execute()
+    for (const row of rows) found.push(keptFrom(kind, row as AnyRecordRow))
+  }
+  return found
+}
+
 /** Half-done checks; those kept or dropped stay in the database only. */
 export async function openDraftsOf(store: Store): Promise<DraftRecord[]> {
   const rows = await store.db.selectFrom('draft').selectAll().where('shop', '=', store.shop).where('state', '=', 'open').orderBy('id').execute()

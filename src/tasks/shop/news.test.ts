@@ -13,6 +13,7 @@ import { openStore } from '#store/open.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { type Maker, makerFor } from '#tasks/maker.ts'
+import { exportShop, importShop } from '#tasks/shop/backup/shop-file.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 import { newsOf } from '#tasks/shop/news.ts'
 import { snapshotOf } from '#tasks/shop/snapshot.ts'
@@ -53,6 +54,29 @@ test('whoever follows the news, in whatever strides, has the shop as a fresh loo
       }
     }
   }), { numRuns: 20 })
+})
+
+test('a shop that makes way for another is news as a whole, and so is what comes after', async () => {
+  const other = await openStore(':memory:')
+  await loadDemo(other)
+  const file = await exportShop(other), news = newsOf(store), first = read(await news.since('none'))
+  await other.close()
+  await importShop(store, JSON.parse(JSON.stringify(file)))
+  const heard = read(await news.since(first.revision)), shop = shopAfter(wholeOf(first), heard)
+  expect(shop.bars.length).toBeGreaterThan(10)
+  expect(shop).toEqual(JSON.parse(JSON.stringify(await snapshotOf(store))))
+  await applyChanges(store, [editOf('bar', (await recordsOf(store, 'bar'))[3]!, { note: 'by the window' }, by)])
+  const after = read(await news.since(heard.revision))
+  expect(shopAfter(shop, after)).toEqual(JSON.parse(JSON.stringify(await snapshotOf(store))))
+})
+
+test('the whole told later lists everything as a fresh snapshot does', async () => {
+  await loadDemo(store)
+  const news = newsOf(store), bar = (await recordsOf(store, 'bar'))[0]!.id
+  await news.since('none')
+  for (const [id, atIso] of [['zz', '2001-01-01T00:00:00.000Z'], ['aa', '2001-01-01T00:00:00.000Z'], ['mm', '2031-01-01T00:00:00.000Z']] as const) await addEvent(store, { id, bar, kind: 'knocked', undoes: null, note: '', person: 'KM', device: 'bench', atIso })
+  await applyChanges(store, [firstChange('slot', '0-first', { code: '2222ZZZZ', name: 'S' }, by)])
+  expect(wholeOf(read(await news.since('none')))).toEqual(JSON.parse(JSON.stringify(await snapshotOf(store))))
 })
 
 test('nothing new is little, and leaves what one has as it is; another run or nonsense gets the whole', async () => {
