@@ -43,12 +43,21 @@ function stepPieces(step: SheetStep, cautionsHeading: string, roomMm: number): r
   return [
     together([ruled(step.heading, roomMm), beside(drawingPiece(step.picture), says, pictureMm)]),
     ...computed.map((line) => spaced(paragraph(line, roomMm, sheetTextMm), 0.8)),
-    ...(sizes.rows.length > 0 ? tablePieces(sizes.heads, sizes.rows, sizes.heads.map(() => 1), roomMm).map((piece, at) => (at === 0 ? spaced(piece, 1.5) : piece)) : []),
-    ...(readings.rows.length > 0 ? blankPieces(readings, roomMm).map((piece, at) => (at === 0 ? spaced(piece, 2) : piece)) : []),
+    ...(sizes.rows.length > 0 ? sizePieces(sizes, roomMm) : []),
+    ...(readings.rows.length > 0 ? blankPieces(readings, roomMm).map((piece) => spaced(piece, 2)) : []),
     ...(cautions.length > 0 ? [together(blockPieces({ heading: cautionsHeading, lines: cautions }, roomMm, sheetTextMm))] : []),
     spaced(namedPiece(done, roomMm, done.length), 1.5),
   ]
 }
+
+/** A few sizes stand below each other; of many, three in a line. */
+function sizePieces({ heads, rows }: SheetTable, roomMm: number): readonly Laid[] {
+  const across = rows.length > fewSizes ? 3 : 1, lines = Array.from({ length: Math.ceil(rows.length / across) }, (_, at) => Array.from({ length: across }, (_none, k) => rows[at * across + k] ?? heads.map(() => '')).flat())
+  const all = Array.from({ length: across }, () => heads).flat()
+  return tablePieces(all, lines, all.map((_, column) => (across > 1 && column % heads.length === 0 ? 0.5 : 1)), roomMm).map((piece, at) => (at === 0 ? spaced(piece, 1.5) : piece))
+}
+
+const fewSizes = 6
 
 function ruled(heading: string, roomMm: number): Laid {
   return { heightMm: 10, draw: (x, y) => [lineOf([x, y + 2.5], [x + roomMm, y + 2.5], 'outline'), textOf([x, y + 6.4], heading, { sizeMm: 4.8, bold: true })] }

@@ -35,7 +35,7 @@ export function routeSheetFrom(asked: PrintAsked & { readonly view: JobView }): 
 
 function stepFrom({ job, shop, view, units }: PrintAsked & { readonly view: JobView }, step: PlannedStep, number: number): SheetStep {
   const nameOf = jobNamer(job, shop), { kind, sizes, reads, fields } = step, tick = job.done[kind], places = reads.flatMap((asked) => Array.from({ length: asked.places }, (_, place) => ({ ...asked, place })))
-  const isTyped = job.bars.length > 0, isStock = kind === 'check the delivery' && job.route !== 'bought' && !isTyped, written = kind === 'inspect' ? [] : isStock ? stockOf(job, view) : view.plan.made
+  const isTyped = job.bars.length > 0, isStock = kind === 'check the delivery' && job.route !== 'bought' && fields.every(({ values }) => values === null), written = kind === 'inspect' ? [] : isStock ? stockOf(job, view) : view.plan.made
   return {
     heading: `${number}  ${sayStep(kind)}`, where: `${step.outside ? 'outside' : step.machine === null ? 'at the bench' : `at the ${machineWords[step.machine]}`}, ${sayHours(step.hours, units)}`,
     picture: stepPicture(stepPictureOf({ blanks: view.route.blanks, kind, units, plain: false })),
@@ -46,7 +46,7 @@ function stepFrom({ job, shop, view, units }: PrintAsked & { readonly view: JobV
         const limits = [...new Set(fields.filter((field) => field.what === what).map((field) => sayLimit(field, units)))]
         return `${what === 'hardness' ? 'HRC' : isStock && what === 'height' ? `Width, ${units.length}` : capital(sayReading(what, units))}${of > 1 ? ` ${place + 1}` : ''}${limits.length === 1 && limits[0] !== '' && place === 0 ? `, ${limits[0]}` : ''}`
       }),
-      rows: places.length === 0 ? [] : written.map(({ id }) => ({ name: isTyped ? nameOf(id) : id, cells: places.map(({ what, place }) => job.typed[readingKey(kind, id, what, place)] ?? '') })),
+      rows: places.length === 0 ? [] : written.map(({ id }) => ({ name: isTyped && !isStock ? nameOf(id) : id, cells: places.map(({ what, place }) => job.typed[readingKey(kind, id, what, place)] ?? '') })),
     },
     cautions: step.cautions.length === 0 ? [] : cautionsFor(new Set(step.cautions), units),
     done: [{ label: 'Done on', value: tick ? sayDay(tick.atIso) : '' }, { label: 'by', value: tick?.person ?? '' }, { label: 'hours', value: tick?.hours ?? '' }],
