@@ -20,6 +20,9 @@ export class Pivots {
   inB = new Float64Array(0)
   inC = new Float64Array(0)
   next = new Int32Array(0)
+  /** The triple that carried most often. */
+  usual = 0
+  #carried = new Int32Array(0)
   readonly #spots: readonly Spot[]
   readonly #load: Point
   readonly #known = new Map<string, number>()
@@ -42,6 +45,12 @@ export class Pivots {
     const to = this.#add(members.with(leaving, point))
     this.next[triple * this.#spots.length + point] = to
     return to
+  }
+
+  /** Keeps that a triple carried in one more trial. */
+  count(triple: number): void {
+    this.#carried[triple]! += 1
+    if (this.#carried[triple]! > this.#carried[this.usual]!) this.usual = triple
   }
 
   /** How a spot is mixed from the points of a triple: weights that add to 1. */
@@ -75,6 +84,7 @@ export class Pivots {
     this.inA = copy(this.inA, new Float64Array(3 * triples))
     this.inB = copy(this.inB, new Float64Array(3 * triples))
     this.inC = copy(this.inC, new Float64Array(3 * triples))
+    this.#carried = copy(this.#carried, new Int32Array(triples))
     this.next = copy(this.next, new Int32Array(triples * this.#spots.length))
   }
 

@@ -8,17 +8,17 @@ const longWalk = 256
 const mostUnseenUm = 1e-3
 
 /**
- * The seats of many trials on points anywhere: from triple to triple, at the first point that sticks out above the plane,
- * until none does.
+ * The seats of many trials on points anywhere: from the triple that carries most often, from triple to triple, at the first
+ * point that sticks out above the plane, until none does.
  *
  * @param heights  µm, trial by trial
  */
 export function walkTrials(pivots: Pivots, spots: readonly Spot[], heights: Float64Array, trials: number, along: Float64Array, across: Float64Array): void {
   const n = spots.length, xs = Float64Array.from(spots, ({ xMm }) => xMm), ys = Float64Array.from(spots, ({ yMm }) => yMm)
-  let { members, inA, inB, inC, next } = pivots, triple = 0
+  let { members, inA, inB, inC, next } = pivots
   for (let t = 0; t < trials; t += 1) {
     const row = t * n
-    let a = 0, b = 0, c = 0, i = 0, left = -1, steps = 0, unseen = unseenUm
+    let triple = pivots.usual, a = 0, b = 0, c = 0, i = 0, left = -1, steps = 0, unseen = unseenUm
     while (left !== 0) {
       if (left < 0) {
         const m = 3 * triple, z0 = heights[row + members[m]!]!, z1 = heights[row + members[m + 1]!]!, z2 = heights[row + members[m + 2]!]!
@@ -39,6 +39,7 @@ export function walkTrials(pivots: Pivots, spots: readonly Spot[], heights: Floa
       i += 1
       if (i === n) i = 0
     }
+    pivots.count(triple)
     along[t] = b; across[t] = c
   }
 }
