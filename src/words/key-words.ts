@@ -26,7 +26,7 @@ const words: { readonly [key: string]: Word } = {
   ways: 'ways of resting the part', most: 'choices to answer', rejectedMost: 'rejections to answer', only: 'bars to look at', seat: 'seat height',
   // bars
   bars: 'bars', id: 'id', thickness: 'thickness', length: 'length', mates: 'mates', trust: 'trust', standing: 'standing of the height',
-  thicknessStanding: 'standing of the thickness', where: 'whereabouts', heights: 'heights along the bar', name: 'name', slot: 'slot', note: 'note',
+  thicknessStanding: 'standing of the thickness', where: 'whereabouts', heights: 'heights', name: 'name', slot: 'slot', note: 'note',
   code: 'code', matesId: 'mates', slotId: 'slot', whereWho: 'who has it',
   // row, paper test, table, chuck, fillers, many operations, four readings, six-side block
   vises: (t) => `${t.vise}s`, pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', longBar: 'long bar', apart: 'distance of the two', strip: 'thickness of the strip', strips: 'strips',

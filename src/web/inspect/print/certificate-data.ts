@@ -37,10 +37,10 @@ export function certificateFrom(certified: Certified): CertificateData {
   }
 }
 
-function takenFrom({ check, units, nameOf, zeroName }: Certified): readonly Named[] {
+function takenFrom({ check, units, nameOf, zeroName, dayOf }: Certified): readonly Named[] {
   const { took, zero, closing, temperature, note } = check, day = check.atIso.slice(0, 10)
   const tool = (one: CheckTool | null | undefined): string | null =>
-    (one ? `${one.name}${one.dueOn === null ? ', no due date kept' : one.dueOn < day ? `, overdue since ${one.dueOn}` : `, due ${one.dueOn}`}` : null)
+    (one ? `${one.name}${one.dueOn === null ? ', no due date kept' : one.dueOn < day ? `, overdue since ${dayOf(one.dueOn)}` : `, due ${dayOf(one.dueOn)}`}` : null)
   return [
     ...named('Instrument', tool(took?.instrument) ?? 'none named'), ...named('Plate', tool(took?.plate)), ...named('Gauge blocks', tool(took?.blocks)),
     ...named('Zero', zero === null ? null : zero.on === 'bar' ? `${nameOf(zero.bar)}, station ${zero.station + 1}, taken as ${withUnit(zero.heightMm, units)}` : zeroName.replace(/^zero: /, '')),

@@ -56,7 +56,7 @@ export function checkSheetFrom({ draft, shop, facts, units, day, nameOf }: Asked
 function takenFrom({ form }: DraftRecord, { instruments }: Asked['shop'], nameOf: NameOf): readonly Named[] {
   const tool = (id: string | null): string => {
     const one = instruments.find((each) => each.id === id)
-    return one === undefined ? '' : `${one.name}${one.dueOn === null ? '' : `, due ${one.dueOn}`}`
+    return one === undefined ? '' : `${one.name}${one.dueOn === null ? '' : `, due ${sayDay(one.dueOn)}`}`
   }
   const onPlate = form.method === 'compare' || form.method === 'turn-over', zero = form.zero.trim()
   return [

@@ -62,7 +62,7 @@ export function RowScreen({ shop }: { readonly shop: ShopSnapshot }) {
   )
   return (
     <BesidePage title={`Row of ${terms.vise}s`} sheet={lines.length > 0 && asked.answer !== null ? <><RowDrawing lines={lines} /><RowList lines={lines} answer={asked.answer} oneZ={oneZ} /></> : <p className="small">The row stands here once its beds and enough measured pairs are known.</p>}>
-      <p>{title === null ? 'No part on Set up yet: only the pairs are matched.' : <>Same setup in all: <strong className="name-text">{title}</strong>.</>}</p>
+      <p>{title === null ? 'No part on Set up yet: only the pairs are matched, and there is no sheet to print.' : <>Same setup in all: <strong className="name-text">{title}</strong>.</>}</p>
       <div className="actions">
         <button type="button" className="action main" disabled={lines.length === 0 || unfit.length > 0} onClick={lock}>Lock pairs and {terms.vise}s</button>
         <button type="button" className="action" disabled={lines.length === 0 || unfit.length > 0 || title === null} onClick={print}>Print row sheet</button>
