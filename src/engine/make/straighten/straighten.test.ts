@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { Refusal } from '#model/refusal.ts'
+import { yieldIndication } from '#engine/make/straighten/yield-indication.ts'
 import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
 import { depthAt, hinge, loadAt, setAt } from '#engine/make/straighten/bending-curve.ts'
 import type { Straighten } from '#engine/make/straighten/straighten.ts'
@@ -102,5 +103,13 @@ describe('straightening', () => {
     expect(refused({ ...bar, wantedSetUm: '20' })).toBe('not-a-number')
     expect(refused({ ...bar, spanMm: 0, wantedSetUm: -1 })).toBe('size-not-positive')
     expect(refused({ ...bar, wantedSetUm: -1 })).toBe('wish-negative')
+  })
+})
+
+describe('what is published of a yield stress', () => {
+  const rows = [[50, 1350], [60, 2150], [62, 2200]].map(([hrc, yieldMPa]) => ({ steel: 'made up', hrc: hrc!, yieldMPa: yieldMPa!, source: 'made up', standing: 'published' as const }))
+  test('is straight between two rows, and nothing beyond them or of another steel', () => {
+    expect([50, 55, 61, 62].map((hrc) => yieldIndication(rows, 'made up', hrc)!.yieldMPa)).toEqual([1350, 1750, 2175, 2200])
+    expect([yieldIndication(rows, 'made up', 49.9), yieldIndication(rows, 'made up', 62.1), yieldIndication(rows, 'other', 60)]).toEqual([null, null, null])
   })
 })

@@ -1,8 +1,12 @@
 import { useMemo } from 'react'
 import { straightenCase } from '#engine/make/job/card-cases.ts'
+import { yieldIndication } from '#engine/make/straighten/yield-indication.ts'
 import { answerStraighten } from '#engine/make/straighten/answer-straighten.ts'
 import { wordLength, wordNumber } from '#model/length.ts'
 import type { Press } from '#model/make-plan.ts'
+import { yieldRows } from '#reference/steels/yields.ts'
+import { saySource } from '#words/say-source.ts'
+import { typeTool } from '#web/make/job-edits.ts'
 import { attempt } from '#web/make/facts.ts'
 import { cardJobOf } from '#web/make/job/cards/card-job.ts'
 import { Computed } from '#web/make/job/cards/computed.tsx'
@@ -23,11 +27,26 @@ export function StraightenCard(props: StepProps) {
             <ToolField job={job} field="straighten.yield" label="yield stress, N/mm²" ifEmpty="needed" />
             <ToolField job={job} field="straighten.e" label="elastic modulus, N/mm²" />
           </div>
+          <YieldKnown {...props} />
           {isKnown ? null : <p>{presses.length === 1 ? 'One bar bows' : `${presses.length} bars bow`} more than goes on. How far to press hangs on the yield stress of the steel as it is tempered: take it from the supplier’s sheet.</p>}
           {!isKnown ? null : presses.map((press) => <OnePress key={`${press.bar} ${press.side}`} {...props} press={press} />)}
         </>
       )}
     </section>
+  )
+}
+
+/** Where the yield stress is from: typed here, or what is published of the steel, for a touch; never taken by itself. */
+function YieldKnown({ job, view: { route: { steel }, order, plan } }: StepProps) {
+  const units = useUnits(), typed = (job.tools['straighten.yield'] ?? '').trim(), read = plan.bars.flatMap(({ hrc }) => (hrc === null ? [] : [hrc])), hrc = read.length > 0 ? Math.min(...read) : order.hrc
+  const known = steel === null || hrc === null ? null : yieldIndication(yieldRows, steel, hrc), number = (value: number) => wordNumber(value, units.decimalMark, null, 0)
+  if (known === null) return <p className="small">{typed === '' ? '' : 'The yield stress is the shop’s own. '}{hrc === null ? 'Type the hardness that was read; without it nothing published can be looked up.' : `Of ${steel ?? 'this steel'} at ${wordNumber(hrc, units.decimalMark, null, 1)} HRC no yield stress is published here.`}</p>
+  const taken = typed === String(Math.round(known.yieldMPa))
+  return (
+    <>
+      <p className="small">{typed === '' || taken ? '' : 'The yield stress is the shop’s own. '}Published of {known.steel} at {wordNumber(known.hrc, units.decimalMark, null, 1)} HRC: about {number(known.yieldMPa)} N/mm² in compression ({saySource(known)}). For bending an indication only: press in small steps.</p>
+      {taken ? null : <div className="actions"><button type="button" className="action" onClick={() => typeTool(job.id, 'straighten.yield', String(Math.round(known.yieldMPa)))}>Take {number(known.yieldMPa)}</button></div>}
+    </>
   )
 }
 
