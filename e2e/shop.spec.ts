@@ -30,6 +30,23 @@ test.describe('an empty shop', () => {
     await expect(page.getByLabel('name', { exact: true })).toBeFocused()
     for (const field of ['opens', 'jaw width', 'fixed jaw height']) await expect(page.getByLabel(field)).toHaveAccessibleDescription(/nothing given/)
     await expectAccessible(page)
+    await page.getByLabel('opens').fill('150')
+    await expect(page.getByLabel('opens')).toHaveAccessibleDescription('= 5.9055 in')
+  })
+
+  test.describe('by touch', () => {
+    test.use({ hasTouch: true })
+
+    test('a press on Save at the foot of the page is heard while the number pad is still up', async ({ page }) => {
+      await page.goto('/shop/vise/new')
+      await page.getByLabel('name', { exact: true }).fill('Front')
+      for (const [field, text] of [['opens', '150'], ['jaw width', '125'], ['fixed jaw height', '45']] as const) await page.getByLabel(field).fill(text)
+      await page.getByLabel('movable jaw height').tap()
+      await expect(page.getByRole('group', { name: /^Number pad/ })).toBeVisible()
+      await page.evaluate(() => { scrollTo({ top: document.body.scrollHeight, behavior: 'instant' }) })
+      await page.getByRole('button', { name: 'Save the vise' }).tap()
+      await expect(page.getByRole('link', { name: /^Front/ })).toBeVisible()
+    })
   })
 })
 
