@@ -33,6 +33,17 @@ describe('twinrest make, beside a running server', () => {
     expect((await asked('/api/make/jobs/demo-job-1')).data).toMatchObject({ view: { plan: { next: 'straighten' } } })
   })
 
+  it('keeps the regrinding of bars of the rack as a job, once', async () => {
+    const bars = JSON.parse((await inShop('rack', 'list', '--json')).out) as { code: string; standing: string; mates: string | null; where: { at: string } }[]
+    const [one, other] = bars.filter(({ standing, mates, where }) => standing === 'measured' && mates !== null && where.at === 'slot').map(({ code }) => code)
+    const { code, out, err } = await inShop('make', 'regrind', one!, '--both-faces', '--use', 'grinding', '--name', 'Worn')
+    expect(code, err).toBe(0)
+    expect(out).toMatch(/^Kept as job \S+\. /)
+    expect((await inShop('make', 'job', 'Worn')).out).toContain('▸ 1 Clean and demagnetise')
+    expect(await inShop('make', 'regrind', one!)).toMatchObject({ code: 2, err: expect.stringContaining('Worn') as string })
+    expect(await asked('/api/make/regrinds', { bars: [other], use: 'milling', person: 'KM' })).toMatchObject({ status: 200, data: { id: expect.any(String) as string } })
+  })
+
   it('refuses in words what it cannot make', async () => {
     const bare = ['--thickness', '10', '--length', '150']
     expect(await inShop('make', 'routes', ...bare)).toMatchObject({ code: 2, err: expect.stringContaining('--ladder') as string })
