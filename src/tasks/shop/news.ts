@@ -3,6 +3,7 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { revisionOf } from '#store/revision.ts'
 import { atOneMoment, type Store } from '#store/store.ts'
 import { cameSince, tipsOf, type Tips } from '#store/tips.ts'
+import { oneLook } from '#tasks/shop/one-look.ts'
 import { snapshotOf, someOfSnapshot } from '#tasks/shop/snapshot.ts'
 
 export type News = {
@@ -31,7 +32,7 @@ export function newsOf(store: Store): News {
   // Revisions count from the opening of the database: those of an earlier run are none of this one's.
   const run = randomBytes(6).toString('hex')
   const revision = async (from: Store = store) => `${run}-${await revisionOf(from)}`
-  let kept: Kept | null = null, queue: Promise<unknown> = Promise.resolve()
+  let kept: Kept | null = null
   /** What was touched on the way to each revision, the oldest first; `from`: the one before it. */
   const steps: { readonly from: string; readonly touched: Touched }[] = []
 
@@ -43,13 +44,11 @@ export function newsOf(store: Store): News {
     return kept = next
   }
 
+  const look = oneLook(now)
   return {
-    revision: () => revision(),
+    revision: oneLook(() => revision()),
     async since(heard) {
-      // One after the other: what was written before somebody asked is in the answer, and only the first has to read.
-      const turn = queue.then(now)
-      queue = turn.catch(() => undefined)
-      const current = await turn, first = steps.findIndex(({ from }) => from === heard), from = first < 0 ? 'none' : heard
+      const current = await look(), first = steps.findIndex(({ from }) => from === heard), from = first < 0 ? 'none' : heard
       if (heard === current.revision) return `{"revision":"${heard}","put":{},"gone":{}}`
       const answer = current.told.get(from) ?? (first < 0 ? wholeOf(current) : differenceOf(current, steps.slice(first).map(({ touched }) => touched)))
       current.told.set(from, answer)
