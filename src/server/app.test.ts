@@ -50,6 +50,12 @@ const changeOf = (id: string, kind: RecordKind, record: string, fields: { readon
 const slot = (id: string, name: string) => changeOf(`c-${id}`, 'slot', id, { code: '23456789', name })
 
 describe('the shop', () => {
+  it('says why it keeps no backups: the server was started so, or the database has tools of its own', async () => {
+    expect(await get('/api/backups')).toEqual(refused(422, 'backups-not-kept'))
+    app = createApp({ ...store, kind: 'postgres' }, { webFolder: web, log: () => {} })
+    expect(await get('/api/backups')).toEqual(refused(422, 'backup-by-database'))
+  })
+
   it('answers that it is up, and the whole shop in the shape it is described in', async () => {
     expect(await get('/api/health')).toEqual({ status: 200, body: { up: true } })
     await loadDemo(store)

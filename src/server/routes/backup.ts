@@ -17,7 +17,7 @@ const backupsSchema = z.object({
 
 /** The whole shop, to be kept elsewhere. All for the owner; a backup is restored on the machine itself. */
 export function addBackupRoutes(doors: Doors, store: Store, backups: BackupKeeper | null): void {
-  const keeper = () => { if (backups === null) throw new Refusal('backups-not-kept'); return backups }
+  const keeper = () => { if (backups === null) throw new Refusal(store.kind === 'postgres' ? 'backup-by-database' : 'backups-not-kept'); return backups }
   openRoute(doors, { method: 'get', path: '/api/backups', owner: true, summary: 'The backups there are, the newest first; where they lie, told on the machine itself alone; how often one is made; and the last try, where it failed. For the owner.', answer: backupsSchema },
     async (c) => {
       const { folder, everyHours, failed } = keeper(), { here } = c.get('caller'), last = failed()
