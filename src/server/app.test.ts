@@ -51,9 +51,10 @@ const slot = (id: string, name: string) => changeOf(`c-${id}`, 'slot', id, { cod
 
 describe('the shop', () => {
   it('says why it keeps no backups: the server was started so, or the database has tools of its own', async () => {
-    expect(await get('/api/backups')).toEqual(refused(422, 'backups-not-kept'))
-    app = createApp({ ...store, kind: 'postgres' }, { webFolder: web, log: () => {} })
-    expect(await get('/api/backups')).toEqual(refused(422, 'backup-by-database'))
+    for (const [kind, code] of [['sqlite', 'backups-not-kept'], ['postgres', 'backup-by-database']] as const) {
+      app = createApp({ ...store, kind }, { webFolder: web, log: () => {} })
+      expect(await get('/api/backups')).toEqual(refused(422, code))
+    }
   })
 
   it('answers that it is up, and the whole shop in the shape it is described in', async () => {
