@@ -29,6 +29,12 @@ export async function run(): Promise<BenchRow[]> {
     const [alone, ...processes] = await Promise.all([lonely, url, url, url, url].map((database) => start({ TWINREST_DATABASE_URL: database, TWINREST_SHOPS_UNDER: under })))
     const sqlite = await start({}), many = Array.from({ length: hands }, (_none, at) => `s${1 + at * Math.floor((shops - 1) / hands)}`)
     for (let bar = 0; bar < barsInEach; bar += 1) await ask(sqlite, '', '/api/deeds', deedOfBar(`b${bar}`).deed)
+    // What a shop meets is a program that has served for a while: each does as much before anything counts.
+    for (const [at, one] of [alone!, ...processes, sqlite].entries()) {
+      const shop = one === alone ? 's0' : one === sqlite ? '' : 's1'
+      await perSecond(writes, (act) => ask(one, shop, '/api/deeds', deedOfBar(`before-${at}-${act}`).deed))
+      await perSecond(reads, (act) => ask(one, shop, `/api/history/bar/bar-b${act % barsInEach}`))
+    }
     const speeds = await inTurns({
       alone: [[alone!], ['s0']], among: [[processes[0]!], ['s0']], plain: [[sqlite], ['']],
       by1: [processes.slice(0, 1), many], by2: [processes.slice(0, 2), many], by4: [processes, many],

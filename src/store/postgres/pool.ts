@@ -5,6 +5,8 @@ import { isLost, statementMs, troubleOf, turnMs } from '#store/postgres/trouble.
 
 /** Connections of one process: eight processes are well within the hundred that PostgreSQL allows as it comes. */
 const mostConnections = 8
+/** How long one that nobody needs is kept: a new one is a new process of the database that has all to learn, and in a shop minutes pass between two requests. */
+const idleMs = 10 * 60_000
 /** How long a database that is being started anew is waited for, and how often it is looked for. */
 const patienceMs = 5000, pauseMs = 100
 
@@ -14,7 +16,7 @@ export const connectionTo = (url: string): pg.ClientConfig => ({ connectionStrin
 /** Connections to a database, shared by all shops in it. One that breaks off is dropped, and the next one made when it is needed. */
 export function poolTo(url: string): pg.Pool {
   pg.types.setTypeParser(pg.types.builtins.INT8, Number)
-  const pool = new pg.Pool({ ...connectionTo(url), max: mostConnections, statement_timeout: statementMs, lock_timeout: turnMs, idle_in_transaction_session_timeout: 2 * statementMs })
+  const pool = new pg.Pool({ ...connectionTo(url), max: mostConnections, idleTimeoutMillis: idleMs, statement_timeout: statementMs, lock_timeout: turnMs, idle_in_transaction_session_timeout: 2 * statementMs })
   // Whoever waits for an answer is told; without these a connection that breaks off while idle would end the process.
   pool.on('error', () => undefined)
   pool.on('connect', (client) => client.on('error', () => undefined))
