@@ -14,7 +14,7 @@ export const roomsKept = () => command('rooms', process.execPath, 'scripts/rooms
 export const lint = () => command('lint', ...bin('oxlint', 'bin/oxlint'), '--type-aware', '--deny-warnings')
 export const deadCode = () => command('dead code', ...bin('knip', 'bin/knip.js'))
 export const vitest = (project, env = {}) => counted(project, 'vitest', [...bin('vitest', 'vitest.mjs'), 'run', '--project', project], env)
-export const browser = (env = {}, files = [], name = 'browser') => counted(name, 'playwright', [...bin('@playwright/test', 'cli.js'), 'test', ...files], env)
+export const browser = (env = {}, words = [], name = 'browser') => counted(name, 'playwright', [...bin('@playwright/test', 'cli.js'), 'test', ...words], env)
 
 /** A command that passes or fails as one. */
 export function command(name, ...words) {
@@ -78,13 +78,13 @@ export function chromium() {
 }
 
 /** Fails by name, with what to do, where there is no browser. */
-export function browserStories(env = {}, files = [], name = 'browser') {
+export function browserStories(env = {}, words = [], name = 'browser') {
   return () => {
     const found = chromium()
     if (found === null) {
       console.error('browser: no Chromium found and none could be fetched; install one (Debian: apt-get install chromium-headless-shell) or name it in PW_CHROMIUM.')
       return { name, passed: 0, failed: 1 }
     }
-    return browser(found ? { ...env, PW_CHROMIUM: found } : env, files, name)()
+    return browser(found ? { ...env, PW_CHROMIUM: found } : env, words, name)()
   }
 }
