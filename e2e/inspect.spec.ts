@@ -266,6 +266,7 @@ test('two who type into one check without seeing each other are both shown it, a
   await saved(page)
   const { context, page: other } = await another(browser, shop.url, 'JO')
   await other.goto(page.url())
+  await expect(cell(other, 'A', 1)).toBeVisible()
   await saved(other)
   await context.setOffline(true)
   await cell(other, 'A', 1).fill('+7')

@@ -46,3 +46,16 @@ test('a server that comes back is heard again by itself', { tag: '@away' }, asyn
   await expect(other.getByRole('radio', { name: 'A4' })).toBeChecked({ timeout: 1000 })
   await other.context().close()
 })
+
+test('a page that cannot be fetched yet says so, leaves the others be, and opens by itself once the shop answers', async ({ page, shop }) => {
+  await page.goto('/setup')
+  await expect(page.getByRole('button', { name: 'Saved in the shop' })).toBeVisible()
+  await shop.kill()
+  await page.getByRole('link', { name: 'Rack', exact: true }).click()
+  await expect(page.getByRole('heading', { name: 'This page is still to come' })).toBeVisible()
+  await page.getByRole('link', { name: 'Set up', exact: true }).click()
+  await expect(page.getByRole('textbox', { name: 'height of the part' })).toBeVisible()
+  await page.getByRole('link', { name: 'Rack', exact: true }).click()
+  await shop.start()
+  await expect(page.locator('.rack-row').first()).toBeVisible()
+})

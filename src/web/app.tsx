@@ -1,19 +1,22 @@
-import { lazy, Suspense, useEffect, useRef } from 'react'
+import { Suspense, useEffect, useRef } from 'react'
+import { arriving } from '#web/parts/arriving.ts'
 import { Link } from '#web/parts/link.tsx'
 import { NumberPad } from '#web/parts/number-pad.tsx'
 import { UndoBar } from '#web/parts/undo-bar.tsx'
 import { type Place, type Route, useRoute } from '#web/router.ts'
 import { SetupScreen } from '#web/setup/setup-screen.tsx'
+import { Coming } from '#web/shell/coming.tsx'
 import { Header } from '#web/shell/header.tsx'
 import { NewVersion } from '#web/shell/new-version.tsx'
+import { PageFault } from '#web/shell/page-fault.tsx'
 import { Stranger } from '#web/shell/stranger.tsx'
 import { refresh, useShop } from '#web/shop-store.ts'
 
-const InspectScreen = lazy(async () => ({ default: (await import('#web/inspect/inspect-screen.tsx')).InspectScreen }))
-const EnrolScreen = lazy(async () => ({ default: (await import('#web/shop/access/enrol-screen.tsx')).EnrolScreen }))
-const MakeScreen = lazy(async () => ({ default: (await import('#web/make/make-screen.tsx')).MakeScreen }))
-const RackScreen = lazy(async () => ({ default: (await import('#web/rack/rack-screen.tsx')).RackScreen }))
-const ShopScreen = lazy(async () => ({ default: (await import('#web/shop/shop-screen.tsx')).ShopScreen }))
+const InspectScreen = arriving(async () => (await import('#web/inspect/inspect-screen.tsx')).InspectScreen)
+const EnrolScreen = arriving(async () => (await import('#web/shop/access/enrol-screen.tsx')).EnrolScreen)
+const MakeScreen = arriving(async () => (await import('#web/make/make-screen.tsx')).MakeScreen)
+const RackScreen = arriving(async () => (await import('#web/rack/rack-screen.tsx')).RackScreen)
+const ShopScreen = arriving(async () => (await import('#web/shop/shop-screen.tsx')).ShopScreen)
 
 const titles: { readonly [place in Place]: string } = { setup: 'Set up', inspect: 'Inspect', rack: 'Rack', make: 'Make', shop: 'Shop' }
 
@@ -30,7 +33,7 @@ export function App() {
       <main className="shell-main" ref={main} tabIndex={-1} aria-label={route.place ? titles[route.place] : 'Not found'}>
         <NewVersion />
         <Stranger />
-        <Suspense fallback={<output className="page">Opening</output>}><Screen route={route} /></Suspense>
+        <PageFault key={route.place}><Suspense fallback={<Coming />}><Screen route={route} /></Suspense></PageFault>
       </main>
       <UndoBar />
       <NumberPad />

@@ -1,17 +1,17 @@
-import { lazy } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { CheckScreen } from '#web/inspect/check/check-screen.tsx'
 import { DoneScreen } from '#web/inspect/done/done-screen.tsx'
 import { Landing } from '#web/inspect/landing/landing.tsx'
+import { arriving } from '#web/parts/arriving.ts'
 import { Link } from '#web/parts/link.tsx'
 import '#web/styles/rack.css'
 import '#web/styles/inspect.css'
 
-const BoxScreen = lazy(async () => ({ default: (await import('#web/inspect/box/box-screen.tsx')).BoxScreen }))
-const MatesScreen = lazy(async () => ({ default: (await import('#web/inspect/mates/mates-screen.tsx')).MatesScreen }))
-const QuickScreen = lazy(async () => ({ default: (await import('#web/inspect/quick/quick-screen.tsx')).QuickScreen }))
-const CheckSheetPage = lazy(async () => ({ default: (await import('#web/inspect/print/check-sheet-page.tsx')).CheckSheetPage }))
-const CertificatePage = lazy(async () => ({ default: (await import('#web/inspect/print/certificate-page.tsx')).CertificatePage }))
+const BoxScreen = arriving(async () => (await import('#web/inspect/box/box-screen.tsx')).BoxScreen)
+const MatesScreen = arriving(async () => (await import('#web/inspect/mates/mates-screen.tsx')).MatesScreen)
+const QuickScreen = arriving(async () => (await import('#web/inspect/quick/quick-screen.tsx')).QuickScreen)
+const CheckSheetPage = arriving(async () => (await import('#web/inspect/print/check-sheet-page.tsx')).CheckSheetPage)
+const CertificatePage = arriving(async () => (await import('#web/inspect/print/certificate-page.tsx')).CertificatePage)
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 

@@ -1,16 +1,17 @@
-import { lazy, useEffect, useRef } from 'react'
+import { useEffect, useRef } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { Landing } from '#web/make/landing/landing.tsx'
 import { OrderScreen } from '#web/make/order/order-screen.tsx'
 import { beginJob, newOrder } from '#web/make/job-edits.ts'
+import { arriving } from '#web/parts/arriving.ts'
 import { Link } from '#web/parts/link.tsx'
 import { go } from '#web/router.ts'
 import '#web/styles/make.css'
 
-const JobScreen = lazy(async () => ({ default: (await import('#web/make/job/job-screen.tsx')).JobScreen }))
-const RouteSheetPage = lazy(async () => ({ default: (await import('#web/make/print/route-sheet-page.tsx')).RouteSheetPage }))
-const CutListPage = lazy(async () => ({ default: (await import('#web/make/print/cut-list-page.tsx')).CutListPage }))
-const BuyingListPage = lazy(async () => ({ default: (await import('#web/make/print/buying-list-page.tsx')).BuyingListPage }))
+const JobScreen = arriving(async () => (await import('#web/make/job/job-screen.tsx')).JobScreen)
+const RouteSheetPage = arriving(async () => (await import('#web/make/print/route-sheet-page.tsx')).RouteSheetPage)
+const CutListPage = arriving(async () => (await import('#web/make/print/cut-list-page.tsx')).CutListPage)
+const BuyingListPage = arriving(async () => (await import('#web/make/print/buying-list-page.tsx')).BuyingListPage)
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 

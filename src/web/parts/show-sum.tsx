@@ -1,7 +1,8 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import type { Sum } from '#model/sum.ts'
+import { arriving } from '#web/parts/arriving.ts'
 
-const OneSum = lazy(async () => ({ default: (await import('#web/parts/one-sum.tsx')).OneSum }))
+const OneSum = arriving(async () => (await import('#web/parts/one-sum.tsx')).OneSum)
 
 /**
  * The third depth of an answer: for each computed number the formula in words, the same with the numbers in, and its

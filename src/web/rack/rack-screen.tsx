@@ -1,5 +1,6 @@
-import { lazy, useMemo } from 'react'
+import { useMemo } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { arriving } from '#web/parts/arriving.ts'
 import { EmptyShop } from '#web/parts/empty-shop.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { AddBars } from '#web/rack/add-bars.tsx'
@@ -16,11 +17,11 @@ import { AskPerson } from '#web/shell/ask-person.tsx'
 import '#web/styles/rack.css'
 import '#web/styles/rack-more.css'
 
-const CareCardPage = lazy(async () => ({ default: (await import('#web/rack/print/care-card-page.tsx')).CareCardPage }))
-const LabelsPage = lazy(async () => ({ default: (await import('#web/rack/print/labels-page.tsx')).LabelsPage }))
-const LifePage = lazy(async () => ({ default: (await import('#web/rack/print/life-page.tsx')).LifePage }))
-const MissingScreen = lazy(async () => ({ default: (await import('#web/rack/missing/missing-screen.tsx')).MissingScreen }))
-const RegrindScreen = lazy(async () => ({ default: (await import('#web/rack/regrind/regrind-screen.tsx')).RegrindScreen }))
+const CareCardPage = arriving(async () => (await import('#web/rack/print/care-card-page.tsx')).CareCardPage)
+const LabelsPage = arriving(async () => (await import('#web/rack/print/labels-page.tsx')).LabelsPage)
+const LifePage = arriving(async () => (await import('#web/rack/print/life-page.tsx')).LifePage)
+const MissingScreen = arriving(async () => (await import('#web/rack/missing/missing-screen.tsx')).MissingScreen)
+const RegrindScreen = arriving(async () => (await import('#web/rack/regrind/regrind-screen.tsx')).RegrindScreen)
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 type WithGroups = Props & { readonly groups: readonly RackGroup[] }

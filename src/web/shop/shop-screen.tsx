@@ -1,5 +1,5 @@
-import { lazy } from 'react'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { arriving } from '#web/parts/arriving.ts'
 import { Link } from '#web/parts/link.tsx'
 import { AskPerson } from '#web/shell/ask-person.tsx'
 import { Devices } from '#web/shop/access/devices.tsx'
@@ -17,11 +17,11 @@ import { ViseList } from '#web/shop/vise-list.tsx'
 import '#web/styles/access.css'
 import '#web/styles/shop.css'
 
-const InstrumentForm = lazy(async () => ({ default: (await import('#web/shop/instruments/instrument-form.tsx')).InstrumentForm }))
-const ViseMeasuredScreen = lazy(async () => ({ default: (await import('#web/shop/vise-measured/vise-measured-screen.tsx')).ViseMeasuredScreen }))
-const MachineForm = lazy(async () => ({ default: (await import('#web/shop/machines/machine-form.tsx')).MachineForm }))
-const StockForm = lazy(async () => ({ default: (await import('#web/shop/stock/stock-form.tsx')).StockForm }))
-const ViseCardPage = lazy(async () => ({ default: (await import('#web/shop/vise-card-page.tsx')).ViseCardPage }))
+const InstrumentForm = arriving(async () => (await import('#web/shop/instruments/instrument-form.tsx')).InstrumentForm)
+const ViseMeasuredScreen = arriving(async () => (await import('#web/shop/vise-measured/vise-measured-screen.tsx')).ViseMeasuredScreen)
+const MachineForm = arriving(async () => (await import('#web/shop/machines/machine-form.tsx')).MachineForm)
+const StockForm = arriving(async () => (await import('#web/shop/stock/stock-form.tsx')).StockForm)
+const ViseCardPage = arriving(async () => (await import('#web/shop/vise-card-page.tsx')).ViseCardPage)
 
 type Props = { readonly shop: ShopSnapshot; readonly rest: readonly string[] }
 

@@ -1,8 +1,9 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import { sides } from '#model/part.ts'
 import type { Choice as ChoiceOf } from '#model/setup.ts'
 import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
+import { arriving } from '#web/parts/arriving.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
@@ -12,7 +13,7 @@ import { SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
 import '#web/setup/predict/predict.css'
 import { isRefused } from '#web/setup/view/view-from.ts'
 
-const HowItHolds = lazy(async () => ({ default: (await import('#web/setup/predict/how-it-holds.tsx')).HowItHolds }))
+const HowItHolds = arriving(async () => (await import('#web/setup/predict/how-it-holds.tsx')).HowItHolds)
 
 /** What the part will come out as on the choice looked at. It arrives after the ranking and changes nothing of it. */
 export function ComesOut() {
