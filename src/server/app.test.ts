@@ -256,6 +256,12 @@ describe('addresses', () => {
     expect(await get(path)).toEqual(refused(404, 'unknown-path'))
   })
 
+  it('says so in the app to a browser', async () => {
+    const answer = await app.request('http://127.0.0.1:4173/nowhere', { headers: { accept: 'text/html,application/xhtml+xml,*/*;q=0.8' } })
+    expect([answer.status, answer.headers.get('content-type')]).toEqual([404, 'text/html; charset=utf-8'])
+    expect((await app.request('http://127.0.0.1:4173/api/nowhere', { headers: { accept: 'text/html' } })).headers.get('content-type')).toContain('json')
+  })
+
   it('says which methods an address has', async () => {
     const answer = await app.request('http://127.0.0.1:4173/api/shop', { method: 'DELETE' })
     expect(await said(answer)).toEqual(refused(405, 'method-not-allowed', { given: 'DELETE', needed: ['GET'] }))

@@ -15,7 +15,8 @@ const smallestGzip = 1024
 
 /**
  * The built web app, read whole when the server starts: a build made meanwhile cannot mix with pages already out, and an
- * address is looked up in a list, never turned into a path.
+ * address is looked up in a list, never turned into a path. A person who comes to an address that is not there gets the app, too,
+ * which says so.
  *
  * @returns an answer for an address, null for one that is not the app's
  */
@@ -33,13 +34,14 @@ export function staticFilesOf(folder: string): (c: Context) => Response | null {
   const page = files.get('/index.html')
   return (c) => {
     const file = files.get(c.req.path) ?? (places.test(c.req.path) ? page : undefined)
-    return file ? answerWith(file, c) : null
+    if (file) return answerWith(file, 200, c)
+    return page && c.req.header('accept')?.includes('text/html') ? answerWith(page, 404, c) : null
   }
 }
 
-function answerWith(file: Served, c: Context): Response {
+function answerWith(file: Served, status: 200 | 404, c: Context): Response {
   const packed = file.body.length >= smallestGzip && /^(text|image\/svg|application)/.test(file.type) && /\bgzip\b/.test(c.req.header('accept-encoding') ?? '')
   if (packed) file.gzipped ??= gzipSync(file.body)
   const body = packed ? file.gzipped! : file.body
-  return c.body(body, 200, { 'content-type': file.type, 'cache-control': file.cache, 'vary': 'accept-encoding', ...(packed ? { 'content-encoding': 'gzip' } : {}) })
+  return c.body(body, status, { 'content-type': file.type, 'cache-control': file.cache, 'vary': 'accept-encoding', ...(packed ? { 'content-encoding': 'gzip' } : {}) })
 }
