@@ -18,6 +18,8 @@ export default defineConfig({
     viewport: { width: 1024, height: 768 },
     locale: 'en-GB',
     timezoneId: 'UTC',
+    // A page that still glides to its place has fields half under its head.
+    contextOptions: { reducedMotion: 'reduce' },
     // A trace of every step costs a third of the time: ask for one where a story fails.
     trace: process.env['TWINREST_TRACE'] ? 'retain-on-failure' : 'off',
     launchOptions: { ...(executablePath ? { executablePath } : {}), args: ['--disable-quic', '--disable-sync', '--disable-background-networking'] },
