@@ -11,6 +11,7 @@ const onBoth = () => readdirSync('src', { recursive: true, encoding: 'utf8' })
 export default defineConfig({
   test: {
     onConsoleLog: silent,
+    maxWorkers: '100%',
     projects: [
       // Files share a worker: none keeps state, and to load each anew would take as long as the tests.
       { test: { name: 'unit', include: ['src/**/*.test.ts'], environment: 'node', testTimeout: 20_000, pool: 'threads', isolate: false, setupFiles: ['vitest.setup.ts'] } },

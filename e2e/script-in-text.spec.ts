@@ -33,9 +33,9 @@ const linksOn = (page: Page) => page.evaluate(() => [...document.querySelectorAl
 test.describe('script in every text', () => {
   test.use({ demo: false })
 
-  test('is shown as text on every screen and print', async ({ page, shop }) => {
+  test('is shown as text on every screen and print', { tag: '@looks' }, async ({ page, shop }) => {
     test.setTimeout(600_000)
-    const demo: ShopProcess = await startShop({ demo: true })
+    const demo: ShopProcess = await startShop({ demo: true, env: { TWINREST_DATABASE_URL: '' } })
     const file = await (await fetch(`${demo.url}/api/export`)).json() as ShopFile
     await demo.clear()
     const [short] = payloads.slice(-1), text = payloads[0]!
