@@ -9,7 +9,8 @@ export default defineConfig({
   // A shop on PostgreSQL is backed up by the database's own tools: what the app says of its own is not to be had there.
   testIgnore: process.env['TWINREST_STORIES_ON'] === 'postgres' ? 'backups.spec.ts' : [],
   fullyParallel: true,
-  workers: 2,
+  // One more than two processors: stories wait for each other's clocks as much as they work.
+  workers: 3,
   timeout: 60_000,
   forbidOnly: true,
   outputDir: 'node_modules/.cache/stories',
