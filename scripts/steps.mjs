@@ -8,7 +8,7 @@ export const top = resolve(dirname(fileURLToPath(import.meta.url)), '..')
 const bin = (pack, file) => [process.execPath, join('node_modules', pack, file)]
 const results = join('node_modules', '.cache', 'results')
 
-export const types = () => command('types', ...bin('typescript', 'bin/tsc'))
+export const types = () => command('types', ...bin('typescript', 'bin/tsc'), '--incremental', '--tsBuildInfoFile', 'node_modules/.cache/types.tsbuildinfo')
 export const pureTypes = () => command('types of the pure rooms', ...bin('typescript', 'bin/tsc'), '-p', 'tsconfig.pure.json')
 export const roomsKept = () => command('rooms', process.execPath, 'scripts/rooms.mjs')
 export const lint = () => command('lint', ...bin('oxlint', 'bin/oxlint'), '--type-aware', '--deny-warnings')

@@ -211,7 +211,7 @@ test('the search finds what a full list finds: choices and their ranks, rejectio
       choices: met.choices + answer.choices.length, stacks: met.stacks + answer.choices.filter((choice) => choice.stand === 'stack').length,
       offers: met.offers + (answer.offers?.length ?? 0), ties: met.ties + answer.choices.filter((choice, k) => choice.rank !== k + 1).length,
     }
-  }), { numRuns: 2000, seed: 1 })
+  }), { numRuns: 1200, seed: 1 })
   // the racks are worth the name: all of it was met, and often
   for (const [what, count] of Object.entries(met)) expect(count, what).toBeGreaterThan(300)
 }, 120_000)
@@ -230,5 +230,5 @@ test('the same where one class of seats holds thousands of stacks', () => {
     const answer = chooseBars(question, indexRack(rack)), expected = naive(question, rack, 400)
     expect(answer.choices.map((choice) => ({ name: nameOf(choice), rank: choice.rank }))).toEqual(expected.choices)
     expect(answer.offers?.map((offer) => `${offer.wish} ${offer.toMm.toFixed(5)} ${nameOf(offer)}`)).toEqual(expected.offers)
-  }), { numRuns: 8, seed: 6, endOnFailure: true })
+  }), { numRuns: 5, seed: 6, endOnFailure: true })
 }, 120_000)
