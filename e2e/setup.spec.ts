@@ -68,7 +68,7 @@ async function takeVise(page: Page, name: RegExp): Promise<void> {
 }
 
 for (const hand of [keyboard, numberPad]) {
-  test.describe(hand.name, { tag: '@looks' }, () => {
+  test.describe(hand.name, () => {
     test.use({ hasTouch: hand.touch })
 
     /** The first number: the field is come to as this hand does it. */
@@ -150,7 +150,7 @@ for (const hand of [keyboard, numberPad]) {
   })
 }
 
-test('a slot milled right through over a bar is seen: the bar at that jaw moves inboard', { tag: '@looks' }, async ({ page }) => {
+test('a slot milled right through over a bar is seen: the bar at that jaw moves inboard', async ({ page }) => {
   await givePart(page, '25', '1', '50', '70')
   await page.getByRole('button', { name: 'Add a hole or another cut' }).click()
   await page.getByRole('radio', { name: 'slot' }).check()
@@ -171,7 +171,7 @@ test('a slot milled right through over a bar is seen: the bar at that jaw moves 
   await expect(await whyNot(page, '25')).toContainText('A hole or cut would meet a bar (cut 1): no place is left for it.')
 })
 
-test('an end squared past the jaw refuses the long bar under it', { tag: '@looks' }, async ({ page }) => {
+test('an end squared past the jaw refuses the long bar under it', async ({ page }) => {
   await givePart(page, '30', '2', '45', '100')
   await expect(await whyNot(page, '25')).toContainText('It serves')
   await page.getByRole('button', { name: 'Add a hole or another cut' }).click()
@@ -181,7 +181,7 @@ test('an end squared past the jaw refuses the long bar under it', { tag: '@looks
   await expect(await whyNot(page, '25')).toContainText('It reaches into the end that is cut: take shorter bars.')
 })
 
-test('two bars marked alike but never measured stand behind a measured pair', { tag: '@looks' }, async ({ page }) => {
+test('two bars marked alike but never measured stand behind a measured pair', async ({ page }) => {
   await givePart(page, '19', '6')
   await expect(figure(page)).toHaveText('35 pair C')
   await expect(answer(page)).toContainText('this is measured, that is only marked')
@@ -192,7 +192,7 @@ test('two bars marked alike but never measured stand behind a measured pair', { 
   await expect(more(page)).toContainText('sizes only marked, so how well they match is not known')
 })
 
-test.describe('what is wrong', { tag: '@looks' }, () => {
+test.describe('what is wrong', () => {
   test('is marked quietly while it is half typed, and said once the field is left', async ({ page }) => {
     await givePart(page, '19', '6')
     await expect(figure(page)).toHaveText('35 pair C')
@@ -316,7 +316,7 @@ test.describe('with a thumb', { tag: '@looks' }, () => {
   })
 })
 
-test('a sheet without a height is not saved', { tag: '@looks' }, async ({ page }) => {
+test('a sheet without a height is not saved', async ({ page }) => {
   await page.goto('/setup')
   await page.getByRole('button', { name: 'Save / open' }).click()
   await expect(page.getByRole('button', { name: 'Save setup' })).toBeDisabled()
@@ -410,7 +410,7 @@ test('the sheet is printed on one page, and what was told is kept', async ({ pag
   expect(history).toContain('told')
 })
 
-test.describe('every number shows its sum', { tag: '@looks' }, () => {
+test.describe('every number shows its sum', () => {
   test('grip, above the jaws, clear of the jaws, match and both ends of the window', async ({ page }) => {
     await givePart(page, '19', '6', '38', '60')
     await page.getByText('Show the sum').click()

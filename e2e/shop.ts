@@ -9,7 +9,7 @@ type Opened = { readonly args: readonly string[]; readonly before: (dataFolder: 
  * Stories with a shop of their own: `test.use({ demo: false })` for an empty one; `page.goto('/setup')` goes to it.
  *
  * Tagged `@away` where the shop or the network goes away: only there the browser keeps the whole app, which costs each story
- * half a second. Tagged `@looks` where nothing but looks and sums is asked, which no database changes.
+ * half a second. Tagged `@looks` where nothing but looks is asked, which no database changes.
  */
 export const test = base.extend<{ demo: boolean; opened: Opened | null; shop: ShopProcess }, { postgres: Cluster | null }>({
   /** Where TWINREST_STORIES_ON is `postgres`: a server of each worker's own, with a database for each story. */

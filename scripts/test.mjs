@@ -4,6 +4,6 @@ import { browserStories, deadCode, lint, pureTypes, roomsKept, runAll, types, vi
 runAll([
   types(), pureTypes(), roomsKept(), lint(), deadCode(),
   vitest('unit'), vitest('postgres'), vitest('doors'), vitest('endure', { TWINREST_KILLS: '10' }), browserStories(),
-  // All but the stories of looks and sums, which no database changes, and of SQLite's backups (playwright.config.ts).
+  // All but the stories of looks, which no database changes, and of SQLite's backups (playwright.config.ts).
   browserStories({ TWINREST_STORIES_ON: 'postgres' }, ['--grep-invert', '@looks'], 'browser on postgres'),
 ])
