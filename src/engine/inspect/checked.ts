@@ -11,6 +11,7 @@ import { type TurnedOver, turnOverFrom } from '#engine/inspect/turn-over-from.ts
 import { sumOfTurnOver } from '#engine/inspect/turn-over-sum.ts'
 import { turnOverGrows } from '#engine/inspect/turn-over-uncertainty.ts'
 import { type UseLimits, usesProved, type UseVerdict } from '#engine/inspect/uses-proved.ts'
+import { useLimits } from '#engine/rack/use-limits.ts'
 import { worstUses } from '#engine/inspect/worst-uses.ts'
 import { commonGuardFactor } from '#engine/inspect/verdict.ts'
 
@@ -112,6 +113,3 @@ function barWith(check: CheckedQuestion, id: string, shape: ShapedBar | null, re
     look: check.looks.find(({ bar }) => bar === id) ?? null,
   }
 }
-
-/** The shop's limits by use. */
-export const useLimits = ({ drilling, milling, fineMilling, grinding }: ShopFields['limitsUm']): UseLimits => ({ drilling, milling, 'fine milling': fineMilling, grinding })

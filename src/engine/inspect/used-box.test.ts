@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { newShop } from '#model/shop-record.ts'
-import { useLimits } from '#engine/inspect/checked.ts'
+import { useLimits } from '#engine/rack/use-limits.ts'
 import { type BoxBar, sortBox } from '#engine/inspect/used-box.ts'
 
 const limits = useLimits(newShop.limitsUm)

@@ -1,3 +1,4 @@
+import { useLimits } from '#engine/rack/use-limits.ts'
 import { viseFrom } from '#engine/rack/vise-from.ts'
 import { type AskOptions, questionFrom } from '#engine/setup/form.ts'
 import type { SetupForm } from '#model/setup-form.ts'
@@ -7,9 +8,7 @@ import type { ViseRecord } from '#model/vise-record.ts'
 import type { Use } from '#model/wishes.ts'
 
 /** The shop's own limit for a use, in µm. */
-export function limitUmOf(use: Use, { drilling, milling, fineMilling, grinding }: ShopFields['limitsUm']): number {
-  return { drilling, milling, 'fine milling': fineMilling, grinding }[use]
-}
+export const limitUmOf = (use: Use, limitsUm: ShopFields['limitsUm']): number => useLimits(limitsUm)[use]
 
 /**
  * What a form asks at a vise of the shop: with its fitted jaws, and with the shop's own limit for the use.

@@ -1,6 +1,6 @@
 import type { BarRecord } from '#model/bar-record.ts'
 import { Refusal } from '#model/refusal.ts'
-import { useLimits } from '#engine/inspect/checked.ts'
+import { useLimits } from '#engine/rack/use-limits.ts'
 import { type MatesOfRack, type MatesWish, proposeMates } from '#engine/inspect/mates-of-rack.ts'
 import type { MeasuredBar } from '#engine/inspect/measured-bar.ts'
 import { measuredBarsOf } from '#engine/rack/measured-bars.ts'

@@ -18,6 +18,7 @@ import { usualHoursPerDay } from '#engine/make/route/read-making.ts'
 import { expectedOf, useFor, worstOf } from '#engine/make/route/expected.ts'
 import { limitUmOf } from '#engine/rack/question-at.ts'
 import { regrindSums } from '#engine/rack/regrind/answer-regrind.ts'
+import { useLimits } from '#engine/rack/use-limits.ts'
 
 /**
  * A job of grinding bars of the rack to one new height, worked out from the last profiles before the wheel, and from what was read since. The heights at the plate are
@@ -38,8 +39,8 @@ export function regrindView(job: JobRecord, checks: readonly Check[], { limitsUm
 }
 
 /** What is expected of bars ground in pairs is expected of bars ground again. */
-function routeOf({ planned }: JobRecord, work: RegrindWork, order: Order, steps: Route['steps'], hours: number, { drilling, milling, fineMilling, grinding }: JobKnown['limitsUm']): Route<JobRoute> {
-  const expected = expectedOf('ground', { bought: null, experience: [] }, { isPrehardenedGround: false, apart: null }), { countOnUm, carefulUm } = worstOf(expected), limitsUm = { drilling, milling, 'fine milling': fineMilling, grinding }
+function routeOf({ planned }: JobRecord, work: RegrindWork, order: Order, steps: Route['steps'], hours: number, shopLimitsUm: JobKnown['limitsUm']): Route<JobRoute> {
+  const expected = expectedOf('ground', { bought: null, experience: [] }, { isPrehardenedGround: false, apart: null }), { countOnUm, carefulUm } = worstOf(expected), limitsUm = useLimits(shopLimitsUm)
   const cost = steps.reduce<number | null>((sum, step) => (sum === null || step.cost === null ? null : sum + step.cost), 0)
   return {
     kind: 'regrind', rank: 1, status: 'serves', steel: null, expected, use: { countOn: useFor(countOnUm, limitsUm), careful: useFor(carefulUm, limitsUm) },

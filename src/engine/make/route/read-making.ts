@@ -9,6 +9,7 @@ import { conditions, type StockLength } from '#model/stock-length.ts'
 import type { StockLimit } from '#model/stock-limit.ts'
 import { newShop } from '#model/shop-record.ts'
 import { longestUm } from '#engine/inspect/reading-limits.ts'
+import { useLimits } from '#engine/rack/use-limits.ts'
 import type { RawObject } from '#engine/read/raw-object.ts'
 import { usualLeave } from '#engine/make/blanks/leave.ts'
 import { usualSparkOut, usualStages } from '#engine/make/grind/read-grind.ts'
@@ -65,10 +66,7 @@ function readMachine(raw: RawObject): Machine {
 const readOutside = (raw: RawObject): Outside => ({ cost: raw.numberOr('cost', null, mostMoney), days: raw.number('days', 1e5) })
 const readBought = (raw: RawObject): Bought => ({ ...readOutside(raw), matchUm: raw.numberOr('matchUm', null, longestUm), parallelUm: raw.numberOr('parallelUm', null, longestUm) })
 
-const usualLimits = (): Making['limitsUm'] => {
-  const { drilling, milling, fineMilling, grinding } = newShop.limitsUm
-  return { drilling, milling, 'fine milling': fineMilling, grinding }
-}
+const usualLimits = (): Making['limitsUm'] => useLimits(newShop.limitsUm)
 
 const readLimits = (raw: RawObject): Making['limitsUm'] =>
   ({ drilling: raw.number('drilling', longestUm), milling: raw.number('milling', longestUm), 'fine milling': raw.number('fineMilling', longestUm), grinding: raw.number('grinding', longestUm) })
