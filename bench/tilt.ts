@@ -1,5 +1,7 @@
 import { cpuUsage } from 'node:process'
-import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { putBack, takeKernel } from '#engine/kernel/kernel.ts'
+import { KernelLists } from '#engine/kernel/lists.ts'
+import { bytesForNormals, drawNormals, Normals } from '#engine/numeric/draw-normals.ts'
 import { generatorFrom } from '#engine/numeric/generator.ts'
 import { seatOf } from '#engine/setup/seat/seat.ts'
 import { type TiltQuestion, tiltOf } from '#engine/setup/tilt/tilt.ts'
@@ -43,8 +45,9 @@ function timed(work: () => unknown): number {
 }
 
 function drawAlone(columns: number): number {
-  const generator = generatorFrom(1), draws = new Float64Array(columns * batchTrials)
-  for (let done = 0; done < trials; done += batchTrials) drawNormals(generator, draws)
+  const kernel = takeKernel(8 * columns * batchTrials + bytesForNormals), lists = new KernelLists(kernel), normals = new Normals(lists, generatorFrom(1)), draws = lists.floats(columns * batchTrials)
+  for (let done = 0; done < trials; done += batchTrials) normals.fill(draws)
+  putBack(kernel)
   return draws[0]!
 }
 

@@ -1,9 +1,10 @@
-import { totalOf } from '#engine/numeric/total.ts'
-import { quantilesOf } from '#engine/numeric/quantiles.ts'
+import { type Kernel, putBack, takeKernel } from '#engine/kernel/kernel.ts'
+import { KernelLists } from '#engine/kernel/lists.ts'
+import { bytesForTally, Tally } from '#engine/numeric/tally.ts'
 import type { SeatPart } from '#engine/setup/seat/seat.ts'
 import { loadsFor, type Carried, carriedOf } from '#engine/setup/tilt/loads.ts'
 import type { Spot } from '#engine/setup/tilt/pivots.ts'
-import { slopesOf } from '#engine/setup/tilt/trials.ts'
+import { batchTrials, bytesForSlopes, slopesOf } from '#engine/setup/tilt/trials.ts'
 
 /** How an error may fall: not at all, normally with a standard deviation, or anywhere within ± half. In the unit of what it is the error of. */
 export type Spread = { readonly dist: 'none' } | { readonly dist: 'normal'; readonly sd: number } | { readonly dist: 'rect'; readonly half: number }
@@ -62,50 +63,39 @@ export function tiltOf(question: TiltQuestion): Tilted {
  * @source JCGM-101 SEAT-MODEL
  */
 export function* runTilt(question: TiltQuestion): Generator<number, Tilted> {
-  const { part, trials, toleranceUm } = question, status = carriedOf(question)
+  const { trials } = question, status = carriedOf(question), inBatches = Math.ceil(trials / batchTrials) * batchTrials
   if (status !== 'carried') return { status }
-  const along = new Float64Array(trials), across = new Float64Array(trials), loads = loadsFor(question)
-  let next = reportEvery, t = 0
-  for (const done of slopesOf(question, loads, along, across)) {
-    for (; t < done; t += 1) { along[t]! *= part.lengthMm; across[t]! *= part.widthMm }
-    if (done >= next && done < trials) { yield done; next += reportEvery }
-  }
-  const told = { along: spreadingOf(along), across: spreadingOf(across) }
-  // in the place of the tilts along: a third list of fresh memory takes longer than the sums
-  const sizes = along
-  let within = 0
-  for (t = 0; t < trials; t += 1) {
-    const size = Math.abs(along[t]!) + Math.abs(across[t]!)
-    sizes[t] = size
-    if (toleranceUm !== null && size <= toleranceUm) within += 1
-  }
-  const [medianUm, q95Um] = quantilesOf(sizes, [0.5, 0.95]).ofValues as [number, number]
-  return {
-    status: 'predicted', mayRock: loads.length > 1, ...told, overall: { medianUm, q95Um }, chanceWithin: toleranceUm === null ? null : within / trials,
+  const kernel = takeKernel(bytesForSlopes(question) + 3 * bytesForTally(inBatches))
+  try {
+    const lists = new KernelLists(kernel), loads = loadsFor(question), tallies = [new Tally(lists, inBatches), new Tally(lists, inBatches), new Tally(lists, inBatches)] as const
+    let next = reportEvery
+    for (const end of slopesOf(question, loads, lists, tallies[0].values, tallies[1].values)) {
+      countBatch(kernel, question, tallies, end)
+      if (end >= next && end < trials) { yield end; next += reportEvery }
+    }
+    return predictedFrom(question, tallies, loads.length > 1)
+  } finally {
+    putBack(kernel)
   }
 }
 
-function spreadingOf(values: Float64Array): Spreading {
-  const { mean, sd } = momentsOf(values), { ofValues, ofSizes } = quantilesOf(values, [0.025, 0.5, 0.975, 0.95], [0.95])
+type Tallies = readonly [along: Tally, across: Tally, sizes: Tally]
+
+/** Slopes of the batch that ends here become tilts over the whole part, and are counted. */
+function countBatch(kernel: Kernel, { part, trials }: TiltQuestion, tallies: Tallies, end: number): void {
+  const [along, across, sizes] = tallies.map(({ values }) => values.byteOffset + 8 * (end - batchTrials)) as [number, number, number]
+  kernel.tilts(along, part.lengthMm, across, part.widthMm, sizes, batchTrials / 2)
+  for (const tally of tallies) tally.countTo(Math.min(end, trials))
+}
+
+function predictedFrom({ trials, toleranceUm }: TiltQuestion, [along, across, sizes]: Tallies, mayRock: boolean): Tilted {
+  const chanceWithin = toleranceUm === null ? null : sizes.countWithin(toleranceUm) / trials
+  const [medianUm, q95Um] = sizes.quantiles([0.5, 0.95]).ofValues as [number, number]
+  return { status: 'predicted', mayRock, along: spreadingOf(along), across: spreadingOf(across), overall: { medianUm, q95Um }, chanceWithin }
+}
+
+function spreadingOf(tally: Tally): Spreading {
+  const { mean, sd } = tally.moments(), { ofValues, ofSizes } = tally.quantiles([0.025, 0.5, 0.975, 0.95], [0.95])
   const [q025Um, medianUm, q975Um, q95Um] = ofValues as [number, number, number, number]
   return { meanUm: mean, sdUm: sd, q025Um, medianUm, q975Um, q95Um, q95AbsUm: ofSizes[0]! }
-}
-
-/** Mean and standard deviation, in two passes and by thousands, so that many small values are not lost in a large sum. */
-function momentsOf(values: Float64Array): { readonly mean: number; readonly sd: number } {
-  const mean = sumFrom(values, 0, 1) / values.length
-  return { mean, sd: values.length < 2 ? 0 : Math.sqrt(sumFrom(values, mean, 2) / (values.length - 1)) }
-}
-
-/** Σ (value − from), or of its square. */
-function sumFrom(values: Float64Array, from: number, power: 1 | 2): number {
-  const sums: number[] = []
-  for (let start = 0; start < values.length; start += 1000) {
-    const end = Math.min(values.length, start + 1000)
-    let sum = 0
-    if (power === 1) for (let t = start; t < end; t += 1) sum += values[t]! - from
-    else for (let t = start; t < end; t += 1) { const apart = values[t]! - from; sum += apart * apart }
-    sums.push(sum)
-  }
-  return totalOf(sums)
 }

@@ -1,0 +1,64 @@
+/** Bytes of a pair of numbers, one for each of two trials, and of the bracket of such a pair. */
+const two: usize = 16, bracket: usize = 64
+
+/**
+ * Seats of pairs of trials on two lines of places along the jaws. The load sees both lines as one: places x and heights z
+ * of the one by its weight and of the other by its own, added. On the upper outline of all those sums the part lies, along
+ * the edge over the load. Of a chord from left to right of the load the sum that stands highest above it takes the place of
+ * the end on its own side, until none stands above: then the chord is that edge.
+ *
+ * Which sum is the highest cannot be foreseen: there is no branch on it, and of all pairs that are not done yet each is taken
+ * one step further before the first comes again, so that none waits for the one before.
+ *
+ * @param heights   pair by pair, `row` bytes each, place by place, the first line up to `split`, each line from left to right
+ * @param xs        of each place, twice
+ * @param brackets  room for a bracket a pair; `open` for a word a pair
+ * @param perApart  1 / distance from the first line to the second
+ */
+export function settle(
+  heights: usize, row: usize, xs: usize, split: i32, places: i32, weightOne: f64, weightTwo: f64, loadX: f64, perApart: f64,
+  pairs: i32, brackets: usize, open: usize, along: usize, across: usize,
+): void {
+  const secondXs = xs + <usize>split * two, endXs = xs + <usize>places * two, secondZ = <usize>split * two, endZ = <usize>places * two
+  const ones = f64x2.splat(weightOne), twos = f64x2.splat(weightTwo), loads = f64x2.splat(loadX), perAparts = f64x2.splat(perApart)
+  const mostLeft = sum(ones, v128.load(xs), twos, v128.load(secondXs)), mostRight = sum(ones, v128.load(secondXs - two), twos, v128.load(endXs - two))
+  for (let pair = 0, z = heights, at = brackets; pair < pairs; pair += 1, z += row, at += bracket) {
+    v128.store(at, mostLeft); v128.store(at, sum(ones, v128.load(z), twos, v128.load(z + secondZ)), 16)
+    v128.store(at, mostRight, 32); v128.store(at, sum(ones, v128.load(z + secondZ - two), twos, v128.load(z + endZ - two)), 48)
+    store<i32>(open + (<usize>pair << 2), pair)
+  }
+  for (let left = pairs; left > 0;) {
+    let kept = 0
+    for (let k = 0; k < left; k += 1) {
+      const pair = load<i32>(open + (<usize>k << 2)), at = brackets + <usize>pair * bracket
+      const leftX = v128.load(at), leftZ = v128.load(at, 16), rightX = v128.load(at, 32), rightZ = v128.load(at, 48)
+      const slope = f64x2.div(f64x2.sub(rightZ, leftZ), f64x2.sub(rightX, leftX))
+      // the place of each line that stands highest above the slope
+      let z = heights + <usize>pair * row, x = v128.load(xs), xOne = x, above = f64x2.sub(v128.load(z), f64x2.mul(slope, x)), aboveOne = above
+      for (let next = xs + two; next < secondXs; next += two) {
+        z += two; x = v128.load(next); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
+        xOne = f64x2.pmax(xOne, v128.and(x, f64x2.gt(above, aboveOne))); aboveOne = f64x2.pmax(aboveOne, above)
+      }
+      z += two; x = v128.load(secondXs); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
+      let xTwo = x, aboveTwo = above
+      for (let next = secondXs + two; next < endXs; next += two) {
+        z += two; x = v128.load(next); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
+        xTwo = f64x2.pmax(xTwo, v128.and(x, f64x2.gt(above, aboveTwo))); aboveTwo = f64x2.pmax(aboveTwo, above)
+      }
+      const newX = sum(ones, xOne, twos, xTwo), newZ = f64x2.add(sum(ones, aboveOne, twos, aboveTwo), f64x2.mul(slope, newX))
+      const inside = v128.and(f64x2.gt(newX, leftX), f64x2.lt(newX, rightX)), onLeft = f64x2.lt(newX, loads)
+      const newLeft = v128.and(inside, onLeft), newRight = v128.andnot(inside, onLeft)
+      v128.store(at, v128.bitselect(newX, leftX, newLeft)); v128.store(at, v128.bitselect(newZ, leftZ, newLeft), 16)
+      v128.store(at, v128.bitselect(newX, rightX, newRight), 32); v128.store(at, v128.bitselect(newZ, rightZ, newRight), 48)
+      v128.store(along + (<usize>pair << 4), slope)
+      v128.store(across + (<usize>pair << 4), f64x2.mul(f64x2.sub(aboveTwo, aboveOne), perAparts))
+      store<i32>(open + (<usize>kept << 2), pair)
+      kept += i32(v128.any_true(inside))
+    }
+    left = kept
+  }
+}
+
+function sum(ones: v128, one: v128, twos: v128, two: v128): v128 {
+  return f64x2.add(f64x2.mul(ones, one), f64x2.mul(twos, two))
+}
