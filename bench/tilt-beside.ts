@@ -13,7 +13,7 @@ import { startShop } from '../e2e/shop-process.ts'
 import type { BenchRow } from './bench-row.ts'
 import { twoBars } from './tilt-questions.ts'
 
-const trials = 1_000_000, programmes = 300, rounds = 3
+const trials = 1_000_000, programmes = 300, rounds = 5
 
 /**
  * The prediction on 12 points beside other ways to the same figures: a linear programme a trial with HiGHS, every triple of

@@ -11,5 +11,5 @@ export function drawWord(state: usize): u32 {
 /** A multiple of 2⁻⁵³ from 0 up to but not 1; takes two words, the high one first. */
 export function drawUnit(state: usize): f64 {
   const high = drawWord(state) >>> 5
-  return (<f64>high * 67_108_864 + <f64>(drawWord(state) >>> 6)) / 9_007_199_254_740_992
+  return (<f64>high * 67_108_864 + <f64>(drawWord(state) >>> 6)) * (1.0 / 9_007_199_254_740_992)
 }

@@ -90,11 +90,11 @@ function drawFrom(state: usize, tables: usize, word: i32): f64 {
   while (true) {
     const layer = next & 255, z = <f64>(next >> 8) * load<f64>(tables + widths + (<usize>layer << 3)), size = abs<f64>(z)
     if (size < edgeOf(tables, layer + 1)) return z
-    if (layer == 0) return z < 0 ? -drawTail(state) : drawTail(state)
+    if (layer === 0) return z < 0 ? -drawTail(state) : drawTail(state)
     const low = heightOf(tables, layer), high = heightOf(tables, layer + 1), edge = edgeOf(tables, layer), wide = edge - edgeOf(tables, layer + 1)
     // nowhere is the curve further from its chord than an eighth of the square of the width: mostly the chord alone decides
-    const height = low + (high - low) * drawUnit(state), aboveChord = height - low - ((high - low) * (edge - size)) / wide
-    if (abs<f64>(aboveChord) > (wide * wide) / 8 ? aboveChord < 0 : height < bell(size)) return z
+    const share = drawUnit(state), aboveChord = (high - low) * (share * wide - (edge - size)), far = (wide * wide * wide) / 8
+    if (abs<f64>(aboveChord) > far ? aboveChord < 0 : low + (high - low) * share < bell(size)) return z
     next = <i32>drawWord(state)
   }
 }

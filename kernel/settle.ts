@@ -1,5 +1,5 @@
-/** Bytes of a pair of numbers, one for each of two trials, and of the bracket of such a pair. */
-const two: usize = 16, bracket: usize = 64
+/** Bytes of a pair of numbers, one for each of two trials, and of the bracket of such a pair: both ends of a chord and its slope. */
+const pairBytes: usize = 16, bracketBytes: usize = 80
 
 /**
  * Seats of pairs of trials on two lines of places along the jaws. The load sees both lines as one: places x and heights z
@@ -19,37 +19,35 @@ export function settle(
   heights: usize, row: usize, xs: usize, split: i32, places: i32, weightOne: f64, weightTwo: f64, loadX: f64, perApart: f64,
   pairs: i32, brackets: usize, open: usize, along: usize, across: usize,
 ): void {
-  const secondXs = xs + <usize>split * two, endXs = xs + <usize>places * two, secondZ = <usize>split * two, endZ = <usize>places * two
+  const secondXs = xs + <usize>split * pairBytes, endXs = xs + <usize>places * pairBytes, secondZ = <usize>split * pairBytes, endZ = <usize>places * pairBytes
   const ones = f64x2.splat(weightOne), twos = f64x2.splat(weightTwo), loads = f64x2.splat(loadX), perAparts = f64x2.splat(perApart)
-  const mostLeft = sum(ones, v128.load(xs), twos, v128.load(secondXs)), mostRight = sum(ones, v128.load(secondXs - two), twos, v128.load(endXs - two))
-  for (let pair = 0, z = heights, at = brackets; pair < pairs; pair += 1, z += row, at += bracket) {
-    v128.store(at, mostLeft); v128.store(at, sum(ones, v128.load(z), twos, v128.load(z + secondZ)), 16)
-    v128.store(at, mostRight, 32); v128.store(at, sum(ones, v128.load(z + secondZ - two), twos, v128.load(z + endZ - two)), 48)
+  const mostLeft = sum(ones, v128.load(xs), twos, v128.load(secondXs)), mostRight = sum(ones, v128.load(secondXs - pairBytes), twos, v128.load(endXs - pairBytes))
+  for (let pair = 0, z = heights, at = brackets; pair < pairs; pair += 1, z += row, at += bracketBytes) {
+    const leftZ = sum(ones, v128.load(z), twos, v128.load(z + secondZ)), rightZ = sum(ones, v128.load(z + secondZ - pairBytes), twos, v128.load(z + endZ - pairBytes))
+    keep(at, mostLeft, leftZ, mostRight, rightZ)
     store<i32>(open + (<usize>pair << 2), pair)
   }
   for (let left = pairs; left > 0;) {
     let kept = 0
     for (let k = 0; k < left; k += 1) {
-      const pair = load<i32>(open + (<usize>k << 2)), at = brackets + <usize>pair * bracket
-      const leftX = v128.load(at), leftZ = v128.load(at, 16), rightX = v128.load(at, 32), rightZ = v128.load(at, 48)
-      const slope = f64x2.div(f64x2.sub(rightZ, leftZ), f64x2.sub(rightX, leftX))
+      const pair = load<i32>(open + (<usize>k << 2)), at = brackets + <usize>pair * bracketBytes
+      const leftX = v128.load(at), leftZ = v128.load(at, 16), rightX = v128.load(at, 32), rightZ = v128.load(at, 48), slope = v128.load(at, 64)
       // the place of each line that stands highest above the slope
       let z = heights + <usize>pair * row, x = v128.load(xs), xOne = x, above = f64x2.sub(v128.load(z), f64x2.mul(slope, x)), aboveOne = above
-      for (let next = xs + two; next < secondXs; next += two) {
-        z += two; x = v128.load(next); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
-        xOne = f64x2.pmax(xOne, v128.and(x, f64x2.gt(above, aboveOne))); aboveOne = f64x2.pmax(aboveOne, above)
+      for (let next = xs + pairBytes; next < secondXs; next += pairBytes) {
+        z += pairBytes; x = v128.load(next); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
+        xOne = v128.bitselect(x, xOne, f64x2.gt(above, aboveOne)); aboveOne = f64x2.pmax(aboveOne, above)
       }
-      z += two; x = v128.load(secondXs); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
+      z += pairBytes; x = v128.load(secondXs); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
       let xTwo = x, aboveTwo = above
-      for (let next = secondXs + two; next < endXs; next += two) {
-        z += two; x = v128.load(next); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
-        xTwo = f64x2.pmax(xTwo, v128.and(x, f64x2.gt(above, aboveTwo))); aboveTwo = f64x2.pmax(aboveTwo, above)
+      for (let next = secondXs + pairBytes; next < endXs; next += pairBytes) {
+        z += pairBytes; x = v128.load(next); above = f64x2.sub(v128.load(z), f64x2.mul(slope, x))
+        xTwo = v128.bitselect(x, xTwo, f64x2.gt(above, aboveTwo)); aboveTwo = f64x2.pmax(aboveTwo, above)
       }
       const newX = sum(ones, xOne, twos, xTwo), newZ = f64x2.add(sum(ones, aboveOne, twos, aboveTwo), f64x2.mul(slope, newX))
       const inside = v128.and(f64x2.gt(newX, leftX), f64x2.lt(newX, rightX)), onLeft = f64x2.lt(newX, loads)
       const newLeft = v128.and(inside, onLeft), newRight = v128.andnot(inside, onLeft)
-      v128.store(at, v128.bitselect(newX, leftX, newLeft)); v128.store(at, v128.bitselect(newZ, leftZ, newLeft), 16)
-      v128.store(at, v128.bitselect(newX, rightX, newRight), 32); v128.store(at, v128.bitselect(newZ, rightZ, newRight), 48)
+      keep(at, v128.bitselect(newX, leftX, newLeft), v128.bitselect(newZ, leftZ, newLeft), v128.bitselect(newX, rightX, newRight), v128.bitselect(newZ, rightZ, newRight))
       v128.store(along + (<usize>pair << 4), slope)
       v128.store(across + (<usize>pair << 4), f64x2.mul(f64x2.sub(aboveTwo, aboveOne), perAparts))
       store<i32>(open + (<usize>kept << 2), pair)
@@ -61,4 +59,10 @@ export function settle(
 
 function sum(ones: v128, one: v128, twos: v128, two: v128): v128 {
   return f64x2.add(f64x2.mul(ones, one), f64x2.mul(twos, two))
+}
+
+/** Both ends of a chord and its slope, which is ready when it is wanted again: a division takes long. */
+function keep(bracket: usize, leftX: v128, leftZ: v128, rightX: v128, rightZ: v128): void {
+  v128.store(bracket, leftX); v128.store(bracket, leftZ, 16); v128.store(bracket, rightX, 32); v128.store(bracket, rightZ, 48)
+  v128.store(bracket, f64x2.div(f64x2.sub(rightZ, leftZ), f64x2.sub(rightX, leftX)), 64)
 }

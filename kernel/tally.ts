@@ -15,7 +15,7 @@ export function tally(values: usize, count: i32, from: f64, perUnit: f64, half: 
     const one = i32x4.extract_lane(bins, 0), two = i32x4.extract_lane(bins, 1)
     store<i32>(binOf, one | (two << 16))
     countIn(counts, one)
-    if (at + 8 == end) {
+    if (at + 8 === end) {
       sum = f64x2.replace_lane(sum, 0, f64x2.extract_lane(f64x2.add(sum, apart), 0))
       squares = f64x2.replace_lane(squares, 0, f64x2.extract_lane(f64x2.add(squares, f64x2.mul(apart, apart)), 0))
       break
@@ -36,7 +36,7 @@ export function gather(values: usize, count: i32, binOf: usize, wanted: usize): 
   let to = values
   for (let at = values, end = values + (<usize>count << 3); at < end; at += 8, binOf += 2) {
     // few are
-    if (load<u8>(wanted + load<u16>(binOf)) == 0) continue
+    if (load<u8>(wanted + load<u16>(binOf)) === 0) continue
     store<f64>(to, load<f64>(at))
     to += 8
   }

@@ -1,25 +1,21 @@
 // `npm run kernel`: compiles the inner loops in kernel/ to WebAssembly and writes them to src/engine/kernel/code.ts.
-import { writeFileSync } from 'node:fs'
+// `node scripts/kernel.mjs check` fails where that file is not what the sources make.
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import asc from 'assemblyscript/asc'
 import { top } from './steps.mjs'
 
-const file = join(top, 'src', 'engine', 'kernel', 'code.ts')
-const options = ['-O3', '--runtime', 'stub', '--noAssert', '--importMemory', '--enable', 'simd']
+process.chdir(top)
+const file = join('src', 'engine', 'kernel', 'code.ts'), cache = join('node_modules', '.cache', 'kernel'), binary = join(cache, 'kernel.wasm')
 
-/** The text of code.ts as the sources in kernel/ make it. @throws Error with what the compiler says */
-export async function kernelCode() {
-  const { error, stdout, stderr, binary } = await compiled()
-  if (error) throw new Error(`${stderr}${stdout}${error.message}`)
-  const lines = Buffer.from(binary).toString('hex').match(/.{1,120}/g).map((line) => `  '${line}',`)
-  return `// Written by \`npm run kernel\` from the sources in kernel/; a test compares the two.\n\n/** A WebAssembly module, two letters a byte. */\nexport const code: readonly string[] = [\n${lines.join('\n')}\n]\n`
-}
+mkdirSync(cache, { recursive: true })
+const { status } = spawnSync(
+  process.execPath, [join('node_modules', 'assemblyscript', 'bin', 'asc.js'), 'kernel/index.ts', '--outFile', binary, '-O3', '--runtime', 'stub', '--noAssert', '--importMemory', '--enable', 'simd'],
+  { stdio: 'inherit' },
+)
+if (status !== 0) process.exit(1)
 
-async function compiled() {
-  const written = []
-  const done = await asc.main(['kernel/index.ts', '--outFile', 'kernel.wasm', '--baseDir', top, ...options], { writeFile: (name, contents) => { if (name === 'kernel.wasm') written.push(contents) } })
-  return { ...done, stdout: String(done.stdout), stderr: String(done.stderr), binary: written[0] }
-}
-
-if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) writeFileSync(file, await kernelCode())
+const lines = readFileSync(binary).toString('hex').match(/.{1,120}/g).map((line) => `  '${line}',`)
+const made = `// Written by \`npm run kernel\` from the sources in kernel/.\n\n/** A WebAssembly module, two letters a byte. */\nexport const code: readonly string[] = [\n${lines.join('\n')}\n]\n`
+if (process.argv[2] !== 'check') writeFileSync(file, made)
+else if (readFileSync(file, 'utf8') !== made) { console.error(`${file} is not what kernel/ makes: npm run kernel`); process.exit(1) }

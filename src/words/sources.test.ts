@@ -22,15 +22,15 @@ describe('docs/sources.md', () => {
   })
 
   test('knows every key that the code names', () => {
-    const named = readdirSync(join(top, 'src'), { recursive: true, encoding: 'utf8' }).filter((name) => /\.tsx?$/.test(name)).flatMap((name) => keysIn(name))
+    const named = ['src', 'kernel'].flatMap((room) => readdirSync(join(top, room), { recursive: true, encoding: 'utf8' }).filter((name) => /\.tsx?$/.test(name)).flatMap((name) => keysIn(join(room, name))))
     expect(named.map((one) => one.key)).toContain('SETUP-RULES')
-    expect(named.filter((one) => !known.has(one.key)).map((one) => `${one.key} in src/${one.file}`)).toEqual([])
+    expect(named.filter((one) => !known.has(one.key)).map((one) => `${one.key} in ${one.file}`)).toEqual([])
   })
 })
 
 /** Keys after `@source`, as many as follow one another, and those in a list called sources. */
 function keysIn(file: string): { readonly key: string; readonly file: string }[] {
-  const text = readFileSync(join(top, 'src', file), 'utf8')
+  const text = readFileSync(join(top, file), 'utf8')
   const cited = [...text.matchAll(new RegExp(`@source (${key}(?:,? ${key})*)`, 'g'))].flatMap((match) => match[1]!.split(/,? /))
   const listed = [...text.matchAll(/[sS]ources\b[^\n[]*\[([^\]\n]*)\]/g)].flatMap((match) => [...match[1]!.matchAll(/'([^']+)'/g)].map(([, one]) => one!))
   return [...cited, ...listed].map((one) => ({ key: one, file }))

@@ -6,8 +6,8 @@ export type Quantiles = { readonly ofValues: readonly number[]; readonly ofSizes
 
 /** Bins for each sign. */
 const bins = 2048
-/** The first values tell how wide the bins are: this many times the largest of them is the last bin's. */
-const reach = 1.5
+/** So many first values tell how wide the bins are: `reach` times the largest of them is the last bin's. */
+const looked = 256, reach = 1.5
 
 /** Bytes that a tally of so many values needs at most. */
 export const bytesForTally = (values: number): number => 10 * values + 10 * bins + 128
@@ -43,7 +43,7 @@ export class Tally {
 
   /** Counts the values that came in up to a place; all finite. */
   countTo(end: number): void {
-    if (this.#count === 0) this.#look(this.values.subarray(0, end))
+    if (this.#count === 0) this.#look(this.values.subarray(0, Math.min(end, looked)))
     const start = this.#count
     this.#kernel.tally(this.values.byteOffset + 8 * start, end - start, this.#from, this.#perUnit, bins, this.#binOf.byteOffset + 2 * start, this.#counts.byteOffset, this.#sums.byteOffset)
     this.#count = end

@@ -44,16 +44,18 @@ function placesOf(line: readonly number[], spots: readonly Spot[]): number[][] {
   return xs.map((x) => line.filter((i) => spots[i]!.xMm === x))
 }
 
-/** Finds the seats of a batch of trials: slopes along and across, µm/mm, from heights in µm, pair of trials by pair, place by place. */
-export type Settle = (heights: Float64Array, along: Float64Array, across: Float64Array) => void
+/** Heights of a batch of trials in µm, pair of trials by pair, place by place; slopes of all trials, µm/mm. */
+export type Slopes = { readonly heights: Float64Array; readonly along: Float64Array; readonly across: Float64Array }
+/** Finds the seats of a batch, and puts its slopes into the lists from a place on. */
+export type Settle = (from: number) => void
 
 /** How the seats of trials on lines are found; where the jaw holds the part, what it gives for across means nothing. */
-export function settleOn({ order, split, count, xs, twins, weights, loadXMm, apartMm }: Lines, lists: KernelLists, trials: number): Settle {
-  const { kernel } = lists, pairs = trials / 2, row = 16 * order.length
-  const twice = lists.floats(2 * count), brackets = lists.floats(8 * pairs).byteOffset, open = lists.words(pairs).byteOffset
+export function settleOn({ order, split, count, xs, twins, weights: [first, second], loadXMm, apartMm }: Lines, lists: KernelLists, { heights, along, across }: Slopes): Settle {
+  const { kernel } = lists, pairs = heights.length / order.length / 2, row = 16 * order.length, z = heights.byteOffset
+  const twice = lists.floats(2 * count), brackets = lists.floats(10 * pairs).byteOffset, open = lists.words(pairs).byteOffset
   twice.set(xs.flatMap((x) => [x, x]))
-  return ({ byteOffset: z }, along, across) => {
+  return (from) => {
     twins.forEach((k, i) => kernel.raise(z + 16 * k, row, pairs, z + 16 * (count + i)))
-    kernel.settle(z, row, twice.byteOffset, split, count, ...weights, loadXMm, 1 / apartMm, pairs, brackets, open, along.byteOffset, across.byteOffset)
+    kernel.settle(z, row, twice.byteOffset, split, count, first, second, loadXMm, 1 / apartMm, pairs, brackets, open, along.byteOffset + 8 * from, across.byteOffset + 8 * from)
   }
 }

@@ -42,9 +42,6 @@ export type Tilted =
   | { readonly status: 'predicted'; readonly mayRock: boolean; readonly along: Spreading; readonly across: Spreading; readonly overall: { readonly medianUm: number; readonly q95Um: number }; readonly chanceWithin: number | null }
   | { readonly status: Exclude<Carried, 'carried'> }
 
-/** Trials done at a time before a worker may report or stop. */
-const reportEvery = 20_480
-
 /** Prediction of the tilt; see `runTilt`. */
 export function tiltOf(question: TiltQuestion): Tilted {
   const run = runTilt(question)
@@ -68,10 +65,11 @@ export function* runTilt(question: TiltQuestion): Generator<number, Tilted> {
   const kernel = takeKernel(bytesForSlopes(question) + 3 * bytesForTally(inBatches))
   try {
     const lists = new KernelLists(kernel), loads = loadsFor(question), tallies = [new Tally(lists, inBatches), new Tally(lists, inBatches), new Tally(lists, inBatches)] as const
-    let next = reportEvery
+    let start = 0
     for (const end of slopesOf(question, loads, lists, tallies[0].values, tallies[1].values)) {
-      countBatch(kernel, question, tallies, end)
-      if (end >= next && end < trials) { yield end; next += reportEvery }
+      countTrials(kernel, question, tallies, start, end)
+      start = end
+      if (end < trials) yield end
     }
     return predictedFrom(question, tallies, loads.length > 1)
   } finally {
@@ -81,11 +79,11 @@ export function* runTilt(question: TiltQuestion): Generator<number, Tilted> {
 
 type Tallies = readonly [along: Tally, across: Tally, sizes: Tally]
 
-/** Slopes of the batch that ends here become tilts over the whole part, and are counted. */
-function countBatch(kernel: Kernel, { part, trials }: TiltQuestion, tallies: Tallies, end: number): void {
-  const [along, across, sizes] = tallies.map(({ values }) => values.byteOffset + 8 * (end - batchTrials)) as [number, number, number]
-  kernel.tilts(along, part.lengthMm, across, part.widthMm, sizes, batchTrials / 2)
-  for (const tally of tallies) tally.countTo(Math.min(end, trials))
+/** Slopes become tilts over the whole part, and are counted. */
+function countTrials(kernel: Kernel, { part, trials }: TiltQuestion, [along, across, sizes]: Tallies, start: number, end: number): void {
+  const at = 8 * start, counted = Math.min(end, trials)
+  kernel.tilts(along.values.byteOffset + at, part.lengthMm, across.values.byteOffset + at, part.widthMm, sizes.values.byteOffset + at, (end - start) / 2)
+  along.countTo(counted); across.countTo(counted); sizes.countTo(counted)
 }
 
 function predictedFrom({ trials, toleranceUm }: TiltQuestion, [along, across, sizes]: Tallies, mayRock: boolean): Tilted {

@@ -1,10 +1,10 @@
 import type { KernelLists } from '#engine/kernel/lists.ts'
 import { bytesForNormals, Normals } from '#engine/numeric/draw-normals.ts'
 import { drawUnit, type Generator, generatorFrom } from '#engine/numeric/generator.ts'
-import { linesFrom, type Settle, settleOn } from '#engine/setup/tilt/lines.ts'
+import { linesFrom, type Settle, settleOn, type Slopes } from '#engine/setup/tilt/lines.ts'
 import { type Mix, mixerOf } from '#engine/setup/tilt/mix.ts'
 import { Pivots, type Spot } from '#engine/setup/tilt/pivots.ts'
-import type { TiltQuestion, TiltSource } from '#engine/setup/tilt/tilt.ts'
+import type { Spread, TiltQuestion, TiltSource } from '#engine/setup/tilt/tilt.ts'
 import { walkTrials } from '#engine/setup/tilt/walk.ts'
 
 /** Trials drawn at a time. Part of what a seed means: another number here gives other draws. */
@@ -16,17 +16,20 @@ type Loads = readonly (readonly [number, number])[]
 /** Bytes that `slopesOf` needs at most. */
 export const bytesForSlopes = ({ spots, sources }: TiltQuestion): number => bytesForNormals + 8 * batchTrials * (sources.length + 4 * spots.length + 32)
 
-/** Draws slopes of seats, µm/mm, into two lists of whole batches; yields how many are done, batch by batch. */
+/** Trials done before a worker may report or stop; whole batches, and few enough to be counted while they are at hand. */
+const pauseEvery = 80 * batchTrials
+
+/** Draws slopes of seats, µm/mm, into two lists of whole batches; yields how many are done, every now and then and at the end. */
 export function* slopesOf(question: TiltQuestion, loads: Loads, lists: KernelLists, along: Float64Array, across: Float64Array): globalThis.Generator<number, void> {
   const { spots, sources, seed, nominalUm, jawSlopeUmPerMm } = question, held = jawSlopeUmPerMm !== null
-  const normal = sources.filter(({ spread }) => spread.dist === 'normal'), drawn = [...normal, ...sources.filter(({ spread }) => spread.dist === 'rect')]
-  const normals = new Normals(lists, generatorFrom(seed)), draws = lists.floats(drawn.length * batchTrials), normalDraws = draws.subarray(0, normal.length * batchTrials), evenDraws = draws.subarray(normalDraws.length)
+  const ofKind = (dist: Spread['dist']) => sources.filter(({ spread }) => spread.dist === dist)
+  const normal = ofKind('normal'), drawn = [...normal, ...ofKind('rect')], normals = new Normals(lists, generatorFrom(seed)), draws = lists.floats(drawn.length * batchTrials), normalDraws = draws.subarray(0, normal.length * batchTrials), evenDraws = draws.subarray(normalDraws.length)
   const termsOf = (share: (source: TiltSource) => number): Mix['terms'] =>
     drawn.map((source, s) => ({ factor: scaleOf(source) * share(source), draws: draws.subarray(s * batchTrials, (s + 1) * batchTrials) })).filter(({ factor }) => factor !== 0)
 
   const lines = loads.map((load) => linesFrom(spots, load, held)), order = lines[0]?.order ?? [...spots.keys()]
-  const settle = loads.map((load, k) => { const on = lines[k]; return on == null ? walkOn(spots, load) : settleOn(on, lists, batchTrials) })
   const slopes = lists.floats(batchTrials), heights = lists.floats(order.length * batchTrials)
+  const settle = loads.map((load, k) => { const on = lines[k] ?? null; return on === null ? walkOn(spots, load, { heights, along, across }) : settleOn(on, lists, { heights, along, across }) })
   const mixSlopes = held ? mixerOf([{ base: jawSlopeUmPerMm, terms: termsOf(({ onSlope }) => onSlope) }], lists, slopes) : null
   const mixHeights = mixerOf(order.map((i) => (i < 0 ? { base: 0, terms: [] } : {
     // a common height tilts nothing and costs digits; the slope that the jaw gives is taken off
@@ -38,17 +41,16 @@ export function* slopesOf(question: TiltQuestion, loads: Loads, lists: KernelLis
     drawEven(normals.generator, evenDraws)
     mixSlopes?.()
     mixHeights()
-    const end = done + batchTrials
-    settle[batch % settle.length]!(heights, along.subarray(done, end), across.subarray(done, end))
+    settle[batch % settle.length]!(done)
     if (held) across.set(slopes, done)
-    done = end
-    yield done
+    done += batchTrials
+    if (done % pauseEvery === 0 || done === along.length) yield done
   }
 }
 
-function walkOn(spots: readonly Spot[], load: Loads[number]): Settle {
+function walkOn(spots: readonly Spot[], load: Loads[number], { heights, along, across }: Slopes): Settle {
   const pivots = new Pivots(spots, load)
-  return (...batch) => walkTrials(pivots, spots, ...batch)
+  return (from) => walkTrials(pivots, spots, heights, along.subarray(from, from + batchTrials), across.subarray(from, from + batchTrials))
 }
 
 const scaleOf = ({ spread }: TiltSource): number => (spread.dist === 'normal' ? spread.sd : spread.dist === 'rect' ? spread.half : 0)
