@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest'
 import { onTheFirstLine } from '#model/plain-check.ts'
 import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
-import { addCheck, addChecks, checksOf } from '#store/checks.ts'
+import { addChecks, checksOf } from '#store/checks.ts'
 import { barFields, byFrom, stated } from '#store/example-records.ts'
 import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
@@ -21,9 +21,9 @@ const measured = stated('c2', 'left', 35.002, {
 })
 
 test('a check comes back as typed, in the order of its readings; sent again it changes nothing', async () => {
-  await addCheck(store, measured)
-  await addCheck(store, measured)
-  await addCheck(store, stated('c1', 'left', 35))
+  await addChecks(store, [measured])
+  await addChecks(store, [measured])
+  await addChecks(store, [stated('c1', 'left', 35)])
   expect(await checksOf(store)).toEqual([stated('c1', 'left', 35), measured])
   expect((await checksOf(store, 'right')).map((check) => check.id)).toEqual(['c2'])
   expect(await checksOf(store, 'nobody')).toEqual([])
@@ -31,7 +31,7 @@ test('a check comes back as typed, in the order of its readings; sent again it c
 
 test('a look at a bar belongs to its history as a reading does', async () => {
   const rocked = stated('c3', 'left', 35, { method: 'rock', readings: [], looks: [{ bar: 'right', wiped: true, stoned: true, rock: 'rocks', feelerText: '0,02', feelerUm: 20, seen: ['bent'] }] })
-  await addCheck(store, rocked)
+  await addChecks(store, [rocked])
   expect(await checksOf(store, 'right')).toEqual([rocked])
   expect(await checksOf(store, 'left')).toEqual([])
 })
@@ -46,9 +46,9 @@ test('a check that cannot be kept is refused, and none of those sent with it is 
 })
 
 test('a correction keeps a height for every bar of the check it replaces', async () => {
-  await addCheck(store, measured)
-  await expect(addCheck(store, stated('c3', 'left', 35.001, { replaces: 'c2' }))).rejects
+  await addChecks(store, [measured])
+  await expect(addChecks(store, [stated('c3', 'left', 35.001, { replaces: 'c2' })])).rejects
     .toMatchObject({ code: 'bar-left-out', facts: { given: 'c2', needed: 'right' } })
-  await addCheck(store, { ...measured, id: 'c3', replaces: 'c2' })
+  await addChecks(store, [{ ...measured, id: 'c3', replaces: 'c2' }])
   expect(await checksOf(store)).toHaveLength(2)
 })

@@ -8,11 +8,8 @@ import { inPortions } from '#store/portions.ts'
 import { knownOf } from '#store/records.ts'
 import type { Tables } from '#store/schema.ts'
 
-/** Puts one check on the shelf as typed, all or none. Whoever sends it makes the id, so sending again changes nothing. */
-export const addCheck = (store: Store, check: Check): Promise<void> => addChecks(store, [check])
-
 /**
- * Several checks, all or none.
+ * Puts checks on the shelf as typed, all or none. Whoever sends them makes the ids, so sending again changes nothing.
  *
  * @param bars  ids of bars that are known to be there
  * @throws Refusal `bar-not-known`, `check-not-known`, `bar-left-out` (a correction that leaves a bar without its readings), `id-used-twice`

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { firstChange } from '#model/record-fields.ts'
 import { applyChanges } from '#store/changes.ts'
-import { addEvent, addEvents, eventsOf } from '#store/events.ts'
+import { addEvents, eventsOf } from '#store/events.ts'
 import { barFields, byFrom, event } from '#store/example-records.ts'
 import { openExample } from '#store/example-store.ts'
 import type { Store } from '#store/store.ts'
@@ -33,6 +33,6 @@ test('an event that cannot be kept is refused, and none of those sent with it is
   await refused(event('e9', 'left', 'undone', { undoes: 'e9' })).toMatchObject({ code: 'event-not-known' })
   await refused(event('e9', 'left', 'gone', { undoes: 'ok' })).toMatchObject({ code: 'value-not-allowed', facts: { field: 'undoes' } })
   expect(await eventsOf(store)).toEqual([])
-  await addEvent(store, event('ok', 'left', 'added'))
+  await addEvents(store, [event('ok', 'left', 'added')])
   expect(await eventsOf(store)).toHaveLength(1)
 })

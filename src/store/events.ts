@@ -6,8 +6,6 @@ import { insertRows } from '#store/insert-rows.ts'
 import { inPortions } from '#store/portions.ts'
 import { knownOf } from '#store/records.ts'
 
-export const addEvent = (store: Store, event: BarEvent): Promise<void> => addEvents(store, [event])
-
 /**
  * What happened to bars, all or none; sent again it changes nothing.
  *

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { deedOfSigning, comeBack, signOut } from '#engine/rack/signing.ts'
 import type { Deed } from '#model/deed.ts'
 import { clashesOf } from '#store/changes.ts'
-import { addEvent } from '#store/events.ts'
+import { addEvents } from '#store/events.ts'
 import { keepDeed } from '#store/deeds.ts'
 import { openExample } from '#store/example-store.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
@@ -27,7 +27,7 @@ let minute = 0
 const by = (person = 'KM') => ({ ...makerFor(person, `tablet-${person}`), atIso: new Date(Date.UTC(2026, 2, 4, 8, minute++)).toISOString() })
 const pairOf = (height = '35') => addBars(store, { height, thickness: '8', length: '150', pair: true, name: 'C', slot: 'B4' }, by())
 const trustOf = async (id: string) => (await listRack(store)).find((line) => line.id === id)!.trust
-const looked = (bar: string) => addEvent(store, { ...stamp(), bar, kind: 'looked over', undoes: null, note: '' })
+const looked = (bar: string) => addEvents(store, [{ ...stamp(), bar, kind: 'looked over', undoes: null, note: '' }])
 const stamp = () => { const { person, device, atIso, newId } = by(); return { id: newId(), person, device, atIso } }
 
 describe('signing out and back', () => {
@@ -99,7 +99,7 @@ describe('the rack as files', () => {
   test('goes out and comes into an empty shop without loss, as data and its history as CSV', async () => {
     await loadDemo(store)
     const [one] = await recordsOf(store, 'bar')
-    await addEvent(store, { ...stamp(), bar: one!.id, kind: 'knocked', undoes: null, note: '=1+1, "fell"\nhard' })
+    await addEvents(store, [{ ...stamp(), bar: one!.id, kind: 'knocked', undoes: null, note: '=1+1, "fell"\nhard' }])
     const file = await exportRackFile(store), csv = await exportHistoryCsv(store), other = await openExample()
     const noted = await importRackFile(other, JSON.parse(JSON.stringify(file)), by(), { dryRun: true })
     expect((await exportRackFile(other)).bars).toEqual([])

@@ -1,16 +1,14 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
-import { addCheck } from '#store/checks.ts'
+import { addChecks } from '#store/checks.ts'
 import { historyOf } from '#store/history.ts'
 import { openExample } from '#store/example-store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { makerFor } from '#tasks/maker.ts'
 import { addBars } from '#tasks/rack/add-bars.ts'
-import { editBar } from '#tasks/rack/edit-bar.ts'
 import { importRack } from '#tasks/rack/import-rack.ts'
 import { listRack } from '#tasks/rack/list-rack.ts'
-import { retireBar, undoEvent } from '#tasks/rack/retire-bar.ts'
 
 let store: Store
 beforeEach(async () => { store = await openExample() })
@@ -57,32 +55,10 @@ test('the list stands in order of height and finds what is asked', async () => {
   expect(await names({ thicknessMm: 10 })).toEqual([])
   expect(await names({ trust: 'trusted' })).toEqual([])
   const [first] = await listRack(store, { heightMm: 35 })
-  await addCheck(store, {
+  await addChecks(store, [{
     id: 'c1', method: 'micrometer', replaces: null, ...nothingTaken, readings: [{ bar: first!.id, station: 0, xMm: null, ...onTheFirstLine, text: '35,003', heightMm: 35.003 }], note: '', person: 'KM', device: 'bench', atIso: later().atIso,
-  })
+  }])
   expect(await listRack(store, { heightMm: 35 })).toMatchObject(expect.arrayContaining([expect.objectContaining({ standing: 'marked', heightMm: 35 }), expect.objectContaining({ standing: 'measured', heightMm: 35.003 })]))
-})
-
-test('an edit changes what was typed and no more; a height typed is a new check', async () => {
-  const [one] = await addBars(store, pair, by)
-  await editBar(store, one!.code.toLowerCase(), { note: ' stoned ', slot: 'C1', thickness: '8' }, by)
-  expect((await listRack(store)).find((line) => line.id === one!.id)).toMatchObject({ note: 'stoned', slot: 'C1', thicknessMm: 8, lengthMm: 152.4, heightMm: 34.925, name: 'C' })
-  await editBar(store, one!.id, { height: '34,9', slot: '' }, later())
-  expect((await listRack(store)).find((line) => line.id === one!.id)).toMatchObject({ heightMm: 34.9, slot: null })
-  expect((await historyOf(store, 'bar', one!.id)).filter((entry) => entry.what === 'check')).toHaveLength(2)
-  await expect(editBar(store, 'nobody', { note: '' }, by)).rejects.toMatchObject({ code: 'bar-not-known' })
-  await expect(editBar(store, one!.id, { length: '0' }, by)).rejects.toMatchObject({ code: 'size-not-positive' })
-  await expect(editBar(store, one!.id, { name: 'x'.repeat(41) }, by)).rejects.toMatchObject({ code: 'value-not-allowed', facts: { field: 'name' } })
-})
-
-test('a bar that is retired leaves the list, and comes back when that is taken back', async () => {
-  const [one] = await addBars(store, { ...pair, pair: false }, by)
-  const gone = await retireBar(store, one!.code, later(), 'broken')
-  expect(await listRack(store)).toEqual([])
-  expect(await listRack(store, { gone: true })).toMatchObject([{ id: one!.id, trust: 'gone' }])
-  await undoEvent(store, gone.id, by)
-  expect(await listRack(store)).toMatchObject([{ id: one!.id, trust: 'look first' }])
-  await expect(undoEvent(store, 'none', by)).rejects.toMatchObject({ code: 'event-not-known' })
 })
 
 test('thousands of bars come in whole, more than one check holds', async () => {

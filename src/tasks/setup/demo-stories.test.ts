@@ -3,15 +3,11 @@ import type { SetupForm } from '#model/setup-form.ts'
 import { openExample } from '#store/example-store.ts'
 import { recordsOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
-import { unservedOf } from '#store/unserved.ts'
-import { makerFor } from '#tasks/maker.ts'
 import { demoParts } from '#tasks/shop/demo/demo-forms.ts'
 import { loadDemo } from '#tasks/shop/load-demo.ts'
 import { snapshotOf } from '#tasks/shop/snapshot.ts'
 import { cardOfVise } from '#tasks/setup/card-of-vise.ts'
 import { chooseFromCase, chooseFromForm } from '#tasks/setup/choose-for-vise.ts'
-import { markUnserved } from '#tasks/setup/mark-unserved.ts'
-import { lastSetups } from '#tasks/setup/save-setup.ts'
 import { viseNamed } from '#tasks/setup/vise-named.ts'
 
 let store: Store
@@ -113,12 +109,11 @@ test('a slot right through over the bar, and an end squared past the jaw: long b
   expect(squared.rejected.find(({ bars, stand }) => bars[0] === 'demo-A-1' && stand === 'on edge')!.reasons).toContain('bar-in-cut')
 })
 
-test('a vise is found by name, by id, or is the one used last; its card and its last setups follow', async () => {
+test('a vise is found by name, by id, or is the one used last; its card follows', async () => {
   expect((await viseNamed(store, 'bench MILL')).id).toBe('demo-vise-3')
   expect((await viseNamed(store, 'demo-vise-4')).name).toBe('Tool room')
   expect((await viseNamed(store, null)).id).toBe('demo-vise-1')
   await expect(viseNamed(store, 'mill 9')).rejects.toMatchObject({ code: 'unknown-vise', facts: { given: 'mill 9' } })
-  expect((await lastSetups(store, 'demo-vise-1')).map((setup) => setup.title)).toEqual(['Clamp plate', 'Thin cover', 'Narrow rib'])
   const card = await cardOfVise(store, 'demo-vise-4')
   expect(card.rows.length).toBeGreaterThan(20)
   // Jaws 50 and 47.5: the part has to clear the higher, the lower one grips. Pair E: 44.995 and 45, so the mean is 44.9975.
@@ -139,12 +134,4 @@ test('a case brings its own vise, or stands in one of the shop; keys nobody know
   await expect(chooseFromCase(store, 'demo-vise-1', { part: { ...part, heightMm: '19' }, cuts })).rejects.toMatchObject({ code: 'not-a-number' })
   await expect(chooseFromCase(store, 'demo-vise-1', { part: { ...part, betweenJawsMm: 151 }, cuts })).rejects.toMatchObject({ code: 'part-wider-than-opening' })
   await expect(chooseFromCase(store, 'nobody', { part, cuts })).rejects.toMatchObject({ code: 'unknown-record', facts: { field: 'viseId' } })
-})
-
-test('a question that nothing serves is remembered once a day; one that is served is not', async () => {
-  const by = makerFor('KM', 'bench'), low = formOf('demo-part-1', { height: '4', offTop: '3' })
-  expect(await markUnserved(store, { viseId: 'demo-vise-1', form: formOf('demo-part-1') }, by)).toBe(false)
-  expect(await markUnserved(store, { viseId: 'demo-vise-1', form: low }, by)).toBe(true)
-  expect(await markUnserved(store, { viseId: 'demo-vise-1', form: low }, by)).toBe(false)
-  expect(await unservedOf(store)).toHaveLength(1)
 })

@@ -7,7 +7,7 @@ import type { CheckForm } from '#model/check-draft.ts'
 import { editOf, firstChange } from '#model/record-fields.ts'
 import { shopAfter, type ShopNews } from '#model/shop-news.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
-import { addEvent } from '#store/events.ts'
+import { addEvents } from '#store/events.ts'
 import { applyChanges } from '#store/changes.ts'
 import { openStore } from '#store/open.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
@@ -35,7 +35,7 @@ test('whoever follows the news, in whatever strides, has the shop as a fresh loo
   const acts: readonly ((n: number) => Promise<unknown>)[] = [
     async (n) => applyChanges(store, [editOf('shop', await recordOf(store, 'shop', 'shop'), { name: `Shop ${n}` }, by)]),
     async (n) => applyChanges(store, [firstChange('slot', by.newId(), { code: `2222${String(1000 + n).replaceAll(/[01]/g, 'Z')}`.slice(0, 8), name: `S${n}` }, by)]).catch(() => null),
-    async () => addEvent(store, { id: by.newId(), bar, kind: 'knocked', undoes: null, note: '', person: 'KM', device: 'bench', atIso: '2020-01-01T00:00:00.000Z' }),
+    async () => addEvents(store, [{ id: by.newId(), bar, kind: 'knocked', undoes: null, note: '', person: 'KM', device: 'bench', atIso: '2020-01-01T00:00:00.000Z' }]),
     async () => applyChanges(store, [firstChange('draft', by.newId(), { form: checkForm, typed: {}, looks: {}, state: 'open', checkId: null }, by)]),
     async () => { const [draft] = (await recordsOf(store, 'draft')).filter(({ state }) => state === 'open'); if (draft) await applyChanges(store, [editOf('draft', draft, { state: 'dropped' }, by)]) },
     async () => inTransaction(store, async (tx) => { await applyChanges(tx, [editOf('shop', await recordOf(tx, 'shop', 'shop'), { name: 'never' }, by)]); throw new Error('taken back') }).catch(() => null),
@@ -74,7 +74,7 @@ test('the whole told later lists everything as a fresh snapshot does', async () 
   await loadDemo(store)
   const news = newsOf(store), bar = (await recordsOf(store, 'bar'))[0]!.id
   await news.since('none')
-  for (const [id, atIso] of [['zz', '2001-01-01T00:00:00.000Z'], ['aa', '2001-01-01T00:00:00.000Z'], ['mm', '2031-01-01T00:00:00.000Z']] as const) await addEvent(store, { id, bar, kind: 'knocked', undoes: null, note: '', person: 'KM', device: 'bench', atIso })
+  for (const [id, atIso] of [['zz', '2001-01-01T00:00:00.000Z'], ['aa', '2001-01-01T00:00:00.000Z'], ['mm', '2031-01-01T00:00:00.000Z']] as const) await addEvents(store, [{ id, bar, kind: 'knocked', undoes: null, note: '', person: 'KM', device: 'bench', atIso }])
   await applyChanges(store, [firstChange('slot', '0-first', { code: '2222ZZZZ', name: 'S' }, by)])
   expect(wholeOf(read(await news.since('none')))).toEqual(JSON.parse(JSON.stringify(await snapshotOf(store))))
 })
