@@ -23,8 +23,13 @@ import { useTerms, useUnits } from '#web/units.ts'
 export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), terms = useTerms()
   const [state, dispatch] = useReducer(reduceSetup, units.length, (unit) => draftFrom(localStorage, unit))
-  // Put away after the key has been drawn; every state is, in order.
-  useEffect(() => { setTimeout(() => keepDraft(localStorage, state)) }, [state])
+  // Put away after the key has been drawn, or as the page is left; every state is, in order.
+  useEffect(() => {
+    const keep = (): void => keepDraft(localStorage, state)
+    setTimeout(keep)
+    window.addEventListener('pagehide', keep)
+    return () => window.removeEventListener('pagehide', keep)
+  }, [state])
   const bench = useBench(shop, state.viseId)
   const asked = useMemo(() => formToAsk(state), [state])
   const view = useMemo(() => viewFrom(asked, bench, state.chosen), [asked, bench, state.chosen])
