@@ -10,6 +10,8 @@ import { uses } from '#model/wishes.ts'
 
 const typed = z.string().max(40)
 
+export const jobNameLetters = 80
+
 /** The order as typed: every size as its text in the unit named, so that it opens as it was left. */
 export const orderFormSchema = z.strictObject({
   unit: z.enum(['mm', 'in']),
@@ -49,7 +51,7 @@ export const tickSchema = z.strictObject({ hours: typed, person: z.string().max(
 
 /** From an order to bars in the rack. Texts are kept as typed; what follows from them is worked out anew each time. */
 export const jobFieldsSchema = z.strictObject({
-  name: z.string().max(80),
+  name: z.string().max(jobNameLetters),
   form: orderFormSchema,
   /** Null: not chosen yet, the order is still being written. */
   route: z.enum(jobRoutes).nullable(),

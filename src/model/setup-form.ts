@@ -32,6 +32,20 @@ const milledForm = z.strictObject({
 })
 const endForm = z.strictObject({ kind: z.literal('end'), side: z.enum(['left', 'right']), stock: typed })
 
+/** What cuts and clamping are reckoned with as far as it belongs to the part and its cuts: vise, cutter and drill stay with the device they are beside. */
+const holdForm = z.strictObject({
+  /** Group of the steel, for the force of milling. */
+  group: typed,
+  /** Factor of its material, for the force of drilling. */
+  kd: typed,
+  yieldMPa: typed,
+  /** Width of the milled cut. */
+  width: typed,
+  /** Another drill than the largest of the holes. */
+  drill: typed,
+})
+export type HoldForm = z.infer<typeof holdForm>
+
 /** One line of *cuts* on the form: every number as it was typed, an empty text where nothing was. */
 export const cutFormSchema = z.discriminatedUnion('kind', [holeForm, milledForm, endForm])
 export type CutForm = z.infer<typeof cutFormSchema>
@@ -55,6 +69,8 @@ export const setupFormSchema = z.strictObject({
   use: z.enum(uses),
   /** The side of the part at the fixed jaw; left out, as earlier programs do: unknown. */
   side: z.enum(sides).exactOptional(),
+  /** Left out, as earlier programs do: nothing of it was said. */
+  hold: holdForm.exactOptional(),
   /** Empty: the shop's default; `auto` for the grip is the default. */
   wishes: z.strictObject({ grip: typed, air: typed, holeAir: typed, bedAir: typed, gap: typed, tolerance: typed }),
 })

@@ -6,9 +6,11 @@ export type Condition = (typeof conditions)[number]
 
 const lengthMm = z.number().positive().max(1e6)
 
+export const stockNameLetters = 60
+
 /** What a stock length and a stock plate have in common. */
 export const stockFields = {
-  name: z.string().min(1).max(60),
+  name: z.string().min(1).max(stockNameLetters),
   /** The steel as the shop's list of steels names it. */
   steel: z.string().min(1).max(40),
   condition: z.enum(conditions),

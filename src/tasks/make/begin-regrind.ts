@@ -14,15 +14,13 @@ import { listOf } from '#words/wording.ts'
 /** `name` left out: the names of the bars; `use`: what they are to be good for afterwards. */
 export type RegrindJobAsked = RegrindAsked & { readonly use: Use; readonly name?: string }
 
-const mostLetters = 80
-
 /** Keeps the regrinding of bars of the rack as a job, and answers its id. @throws Refusal `bar-not-known`, as `regrindJob` */
 export function beginRegrind(store: Store, { use, name = '', ...asked }: RegrindJobAsked, by: Maker): Promise<string> {
   return inTransaction(store, async (tx) => {
     const facts = await rackFactsOf(tx), { ids, typed, low } = await regrindTyped(tx, asked), { shop, bars } = facts
     const called = listOf(ids.map((id) => { const bar = bars.find((one) => one.id === id)!; return bar.name || bar.code }))
     const fields = regrindJob(ids, { records: bars, rack: barsFrom(facts, { viseId: null }), jobs: await recordsOf(tx, 'job') }, {
-      typed, low, use, name: (name.trim() || called).slice(0, mostLetters), units: shop.units, planned: plannedWithOf({ shop, machines: await recordsOf(tx, 'machine'), stock: [] }, null, by.atIso.slice(0, 10)),
+      typed, low, use, name: name.trim() || called, units: shop.units, planned: plannedWithOf({ shop, machines: await recordsOf(tx, 'machine'), stock: [] }, null, by.atIso.slice(0, 10)),
     }), id = by.newId()
     await applyChanges(tx, [firstChange('job', id, fields, by)])
     return id

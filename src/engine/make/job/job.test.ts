@@ -4,10 +4,12 @@ import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { JobRecord, OrderForm, PlannedWith } from '#model/job-record.ts'
 import { noRates } from '#model/rates.ts'
 import { newShop } from '#model/shop-record.ts'
+import { stockRecordSchema } from '#model/stock-record.ts'
 import { answerCutting } from '#engine/make/cutting/answer-cutting.ts'
 import { actualsFrom } from '#engine/make/job/actuals-from.ts'
 import { cuttingCase, grindCase, heatCase } from '#engine/make/job/card-cases.ts'
 import { experienceOf, jobView } from '#engine/make/job/job-view.ts'
+import { leftoversOf, offcutFrom } from '#engine/make/job/leftovers-of-job.ts'
 import { orderFieldOf, orderFrom } from '#engine/make/job/order-from.ts'
 import { plannedWithOf } from '#engine/make/job/planned-with.ts'
 import { madeUpShop } from '#engine/make/route/made-up-shop.ts'
@@ -85,5 +87,21 @@ describe('a job', () => {
     const stock = (id: string, more: object) => ({ ...planned.plates[0]!, form: 'plate' as const, retired: false, note: '', saw: {}, id, ...more })
     const made = plannedWithOf({ shop: { ...newShop, id: 'shop', saw: {} }, machines: [], stock: [stock('here', {}), stock('gone', { count: 0 }), stock('old', { retired: true }), stock('long', { form: 'length' })] }, '2026-03-01', '2026-02-27')
     expect([made.plates.map(({ id }) => id), made.lengths.map(({ id }) => id), made.daysLeft]).toEqual([['here'], ['long'], 2])
+  })
+})
+
+describe('what is left of the stock of a job', () => {
+  const view = jobView(job, [], known, books), [cut] = view.route.cuts!.plates
+
+  // By hand: a strip of 33 mm and its cut leave 500 − 33 − 1.5 mm of the plate.
+  test('is known once its cut lists are, and its record is of the steel it came off and paid for', () => {
+    const kerfMm = cut!.kerf, found = { 'plate 0': { leastPlateLength: 33, plan: [] } as never }
+    expect(leftoversOf(view, [], {})).toEqual([])
+    expect(leftoversOf(view, [], { 'plate 0': null })).toEqual([])
+    const [left] = leftoversOf(view, [], found)
+    expect(left).toMatchObject({ stockId: 'plate', form: 'plate', widthMm: 310, count: 1 })
+    expect(left!.lengthMm).toBeCloseTo(500 - 33 - kerfMm, 1)
+    const record = offcutFrom(left!, planned.plates[0]!, { name: 'plate, rest', note: '' })
+    expect(stockRecordSchema.parse(record)).toMatchObject({ steel: 'oil', condition: 'annealed', thicknessMm: 10, price: 0, offcut: true, retired: false })
   })
 })

@@ -1,6 +1,6 @@
 import type { Bar } from '#model/bar.ts'
 import type { BarRecord } from '#model/bar-record.ts'
-import type { JobFields, JobRecord, PlannedWith } from '#model/job-record.ts'
+import { type JobFields, type JobRecord, jobNameLetters, type PlannedWith } from '#model/job-record.ts'
 import { wordLength } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
@@ -12,7 +12,10 @@ import { lowFrom, type RegrindTyped, wishFrom } from '#engine/rack/regrind/regri
 /** The bars of the shop, as written down and as they stand today, and what is being made of which of them. */
 export type RegrindRack = { readonly records: readonly BarRecord[]; readonly rack: readonly Bar[]; readonly jobs: readonly Pick<JobRecord, 'state' | 'name' | 'bars'>[] }
 
-/** How they are to be ground, as typed; `low`: by the id of a bar, how much lower it is to come out; `use`: what they are to be good for afterwards. */
+/**
+ * How they are to be ground, as typed; `low`: by the id of a bar, how much lower it is to come out; `use`: what they are to be good for afterwards.
+ * A `name` that is too long for a job, out of the names of many bars, is cut.
+ */
 export type RegrindOrder = { readonly typed: RegrindTyped; readonly low: { readonly [bar: string]: string }; readonly use: Use; readonly name: string; readonly units: Units; readonly planned: PlannedWith }
 
 /** The least of places that show how a bar is worn. */
@@ -28,7 +31,7 @@ export function regrindJob(ids: readonly string[], { records, rack, jobs }: Regr
   const bars = ids.map((id, k) => { refuseUnfit(id, k, ids, { records, rack, jobs }); return rack.find((bar) => bar.id === id)! }), lowUm = lowFrom(low)
   const regrind = regrindOf({ ...wishFrom(typed), windowsMm: null, bars: bars.map((bar, k) => wornFrom(bar, bar.id, k, lowUm[bar.id] ?? 0)) }), [first] = bars, size = (mm: number) => wordLength(mm, units, { fractions: false })
   return {
-    name, route: 'regrind', planned: { ...planned, lengths: [], plates: [] }, typed: {}, done: {}, state: 'open', draftId: null, note: '',
+    name: name.slice(0, jobNameLetters), route: 'regrind', planned: { ...planned, lengths: [], plates: [] }, typed: {}, done: {}, state: 'open', draftId: null, note: '',
     bars: bars.map(({ id, heightMm, mates }) => ({ id, heightMm, matesId: mates?.split('~')[0] ?? id })),
     tools: { ...prefixed('regrind.', typed), ...prefixed('regrind.low.', Object.fromEntries(ids.flatMap((id) => ((low[id] ?? '').trim() === '' ? [] : [[id, low[id]!]])))) },
     form: {

@@ -1,29 +1,15 @@
-import type { CutBarsAnswer } from '#engine/make/cut-bars/answer-cut-bars.ts'
-import type { CutPlateAnswer } from '#engine/make/cut-plate/answer-cut-plate.ts'
-import { type Leftover, leftOfBars, leftOfPlate, parentOf, usefulFor } from '#engine/make/blanks/leftovers.ts'
-import type { JobView } from '#engine/make/job/job-view.ts'
+import { type Leftover, parentOf } from '#engine/make/blanks/leftovers.ts'
+import { offcutFrom } from '#engine/make/job/leftovers-of-job.ts'
 import type { JobRecord } from '#model/job-record.ts'
 import { wordLength } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
-import type { ShopSnapshot } from '#model/snapshot.ts'
+import { sayOffcut } from '#words/say-offcut.ts'
 import { newId } from '#web/new-id.ts'
 import type { Edit } from '#web/write.ts'
 
-/** The cut lists of a job as far as they are worked out, by `bars 0` and `plate 0`. */
-export type CutsFound = { readonly [cut: string]: CutBarsAnswer | CutPlateAnswer | Refusal | null }
+const prefix = 'kept.'
 
-const prefix = 'kept.', mostLetters = 60
-
-/** What is left of the stock and worth keeping; nothing while a cut list is still being worked out. */
-export function leftoversOf({ route: { cuts }, order }: JobView, { bars }: Pick<ShopSnapshot, 'bars'>, found: CutsFound): readonly Leftover[] {
-  const useful = usefulFor(order.lengthMm, bars.map(({ lengthMm }) => lengthMm))
-  const of = <Answer extends CutBarsAnswer | CutPlateAnswer>(key: string): Answer | null => { const answer = found[key]; return answer === undefined || answer instanceof Refusal ? null : answer as Answer | null }
-  const fromBars = (cuts?.bars ?? []).flatMap((cut, at) => { const answer = of<CutBarsAnswer>(`bars ${at}`); return answer === null ? [] : leftOfBars(cut, answer, useful) })
-  return [...fromBars, ...(cuts?.plates ?? []).flatMap((cut, at) => { const answer = of<CutPlateAnswer>(`plate ${at}`); return answer === null ? [] : leftOfPlate(cut, answer, useful) })]
-}
-
-/** `620 × 260 of Plate`, for the tick and for what is said of it. */
+/** `620 × 260 from Plate`, for the tick and for what is said of it. */
 export function sayLeftover(left: Leftover, { planned }: Pick<JobRecord, 'planned'>, units: Units): string {
   const { lengthMm, widthMm, count } = left
   return `${count > 1 ? `${count} of ` : ''}${wordLength(lengthMm, units)} × ${wordLength(widthMm, units)} from ${parentOf(left, planned!)?.name ?? 'the stock'}`
@@ -35,8 +21,7 @@ export function keepEdits(lefts: readonly Leftover[], { name, planned }: Pick<Jo
     const parent = parentOf(left, planned!), record = newId()
     if (parent === undefined) return []
     kept[prefix + record] = String(left.count)
-    const { steel, condition, thicknessMm } = parent, { form, lengthMm, widthMm, count } = left
-    return [{ kind: 'stock', record, fields: { name: `${parent.name}, rest`.slice(0, mostLetters), steel, condition, thicknessMm, form, lengthMm, widthMm, count, price: 0, offcut: true, retired: false, note: `Left of ${parent.name}${name === '' ? '' : `, ${name}`}` } }]
+    return [{ kind: 'stock', record, fields: offcutFrom(left, parent, sayOffcut(parent.name, name)) }]
   })
   return { edits, kept }
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { hoursKey, readHours } from '#engine/make/job/actuals-from.ts'
+import { type CutsFound, leftoversOf } from '#engine/make/job/leftovers-of-job.ts'
 import { eventsOfStep, undoingOfStep } from '#engine/make/regrind/step-events.ts'
 import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -7,7 +8,7 @@ import { sayStep } from '#words/say-make.ts'
 import { deviceNow } from '#web/device.ts'
 import { attempt } from '#web/make/facts.ts'
 import { barsDeed } from '#web/make/job/bars-deed.ts'
-import { type CutsFound, keepEdits, leftoversOf, sayLeftover, unkeepEdits, withoutKept } from '#web/make/job/keep-leftovers.ts'
+import { keepEdits, sayLeftover, unkeepEdits, withoutKept } from '#web/make/job/keep-leftovers.ts'
 import { stockBegun, stockEdits, stockTaken, toolsWith } from '#web/make/job/stock-deed.ts'
 import type { StepProps } from '#web/make/job/step-card.tsx'
 import { typeTool } from '#web/make/job-edits.ts'
@@ -29,7 +30,7 @@ export function TickStep({ shop, job, view, step, found }: StepProps & { readonl
   const units = useUnits(), { kind } = step, tick = job.done[kind], key = `hours.${kind}`, refused = view.refused[hoursKey(kind)], { steps } = view.plan
   const isLast = steps.every((one) => one.state === 'done' || one.kind === kind), at = steps.findIndex((one) => one.kind === kind)
   const begun = kind === 'saw' && tick === undefined ? stockBegun(shop, view.route.cuts?.begun ?? []) : [], [stock, setStock] = useState<readonly StockDone[]>(['count', 'keep'])
-  const lefts = kind === 'saw' && tick === undefined ? leftoversOf(view, shop, found) : [], saidLeft = lefts.map((left) => sayLeftover(left, job, units)).join(', ')
+  const lefts = kind === 'saw' && tick === undefined ? leftoversOf(view, shop.bars.map(({ lengthMm }) => lengthMm), found) : [], saidLeft = lefts.map((left) => sayLeftover(left, job, units)).join(', ')
   const hours = job.tools[key] ?? '', amiss = hours.trim() === '' ? null : attempt(() => readHours(hours))
   const done = () => {
     const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null

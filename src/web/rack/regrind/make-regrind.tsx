@@ -18,13 +18,11 @@ import { useUnits } from '#web/units.ts'
 
 type Props = { readonly shop: ShopSnapshot; readonly bars: readonly RackBar[]; readonly typed: RegrindTyped; readonly low: { readonly [bar: string]: string }; readonly sayAbout: (refusal: Refusal) => string }
 
-const mostLetters = 80
-
 /** The regrind as a job of Make: its steps, its route sheet, and the plate at the end. */
 export function MakeRegrind({ shop, bars, typed, low, sayAbout }: Props) {
   const units = useUnits(), [use, setUse] = useState<Use>('milling')
   const job = attempt(() => regrindJob(bars.map(({ record }) => record.id), { records: shop.bars, rack: barsFrom({ ...shop, today: today() }, { viseId: null }), jobs: shop.jobs }, {
-    typed, low, use, name: nameOfBars(bars, units).slice(0, mostLetters), units, planned: plannedWithOf(shop, null, today()),
+    typed, low, use, name: nameOfBars(bars, units), units, planned: plannedWithOf(shop, null, today()),
   }))
   if (job instanceof Refusal) return <StatusLine>It cannot be a job yet. {sayAbout(job)}</StatusLine>
   return (
