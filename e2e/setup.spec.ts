@@ -445,7 +445,20 @@ for (const [size, width, tall] of [['tablet', 1024, 768], ['phone', 390, 844]] a
         if (size === 'tablet') expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0)
         await page.getByRole('button', { name: 'Save / open' }).click()
         await expectAccessible(page)
+        await page.keyboard.press('Escape')
+        for (const [across, up] of [[768, 1024], [768, 954], [800, 600], [932, 430]] as const) {
+          await page.setViewportSize({ width: across, height: up })
+          await expect.poll(() => overlapping(page), `${across} × ${up}`).toEqual([])
+        }
       })
     })
   }
+}
+
+/** Pairs of fields of the part that lie on each other. */
+function overlapping(page: Page): Promise<readonly string[]> {
+  return page.locator('.setup-fields .field, .setup-fields button').evaluateAll((all) => {
+    const boxes = all.map((one) => ({ name: one.textContent, box: one.getBoundingClientRect() }))
+    return boxes.flatMap((a, at) => boxes.slice(at + 1).flatMap((b) => (a.box.left + 1 < b.box.right && b.box.left + 1 < a.box.right && a.box.top + 1 < b.box.bottom && b.box.top + 1 < a.box.bottom ? [`${a.name} on ${b.name}`] : [])))
+  })
 }

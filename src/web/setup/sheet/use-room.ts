@@ -4,7 +4,8 @@ import { type RefObject, useLayoutEffect, useState } from 'react'
 export type Room = { readonly widthMm: number; readonly heightMm: number; readonly narrow: boolean }
 
 const mmPerPx = 25.4 / 96
-const narrowPx = 560
+/** Less than this, across or up, and no field has its place on the drawing. */
+const narrowPx = 560, lowPx = 230
 
 /** Follows the size of an element. Whole pixels, so that a drawing is not made anew for a fraction of one. */
 export function useRoom(element: RefObject<HTMLElement | null>): Room | null {
@@ -21,5 +22,5 @@ export function useRoom(element: RefObject<HTMLElement | null>): Room | null {
     observer.observe(measured)
     return () => observer.disconnect()
   }, [element])
-  return px && { widthMm: px[0] * mmPerPx, heightMm: px[1] * mmPerPx, narrow: px[0] < narrowPx }
+  return px && { widthMm: px[0] * mmPerPx, heightMm: px[1] * mmPerPx, narrow: px[0] < narrowPx || px[1] < lowPx }
 }
