@@ -25,6 +25,15 @@ async function newOrder(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { name: 'New order' })).toBeVisible()
 }
 
+/** A pair of each height, of one thickness and length, all in mm as typed. */
+async function orderPairs(page: Page, { heights, thickness, length }: { readonly heights: string; readonly thickness: string; readonly length: string }): Promise<void> {
+  await newOrder(page)
+  await field(page, 'heights, a space between').fill(heights)
+  await field(page, /^thickness/).fill(thickness)
+  await page.getByRole('radio', { name: 'as said' }).check({ force: true })
+  await field(page, /^length$/).fill(length)
+}
+
 const way = (page: Page, name: string) => page.getByRole('listitem').filter({ has: page.getByRole('heading', { name, exact: true }) })
 
 test.describe('in a shop of its own', () => {
@@ -78,11 +87,7 @@ test.describe('in a shop of its own', () => {
     const stock = async () => (await (await request.get('/api/shop')).json() as { stock: { name: string; count: number | null; offcut: boolean; retired: boolean; lengthMm: number; widthMm: number }[] }).stock.filter(({ retired }) => !retired)
     const counts = async () => (await stock()).filter(({ name }) => !name.endsWith('rest')).map(({ name, count }) => `${name} ${count}`).toSorted(), kept = async () => (await stock()).filter(({ name }) => name.endsWith('rest')).map(({ name, lengthMm, widthMm }) => `${name} ${lengthMm} × ${widthMm}`).toSorted()
     await tell(request, [...machines, plate('Plate', { count: 2 }), plate('Offcut', { lengthMm: 60, offcut: true }), plate('Thick', { thicknessMm: 20 })])
-    await newOrder(page)
-    await field(page, 'heights, a space between').fill('30 40')
-    await field(page, /^thickness/).fill('4')
-    await page.getByRole('radio', { name: 'as said' }).check({ force: true })
-    await field(page, /^length$/).fill('120')
+    await orderPairs(page, { heights: '30 40', thickness: '4', length: '120' })
     await way(page, 'Milled soft in pairs').getByRole('button', { name: /^Take this way/ }).click()
     await page.getByRole('link', { name: /2 Saw/ }).click()
     await expect(page.getByRole('checkbox', { name: 'take off the count: 1 × Offcut, 1 × Plate' })).toBeChecked()
@@ -135,11 +140,7 @@ test.describe('in a shop of its own', () => {
 
   test('a hardened pair 10 × 30 × 150 with a bow of 0.12: the allowance is said to be enough, 30 passes a side', async ({ page, request }) => {
     await tell(request, [...machines, plate('Plate 10', { thicknessMm: 10, widthMm: 310 })])
-    await newOrder(page)
-    await field(page, 'heights, a space between').fill('30')
-    await field(page, /^thickness/).fill('10')
-    await page.getByRole('radio', { name: 'as said' }).check({ force: true })
-    await field(page, /^length$/).fill('150')
+    await orderPairs(page, { heights: '30', thickness: '10', length: '150' })
     await way(page, 'Hardened and ground in pairs').getByRole('button', { name: /^Take this way/ }).click()
     await page.getByRole('link', { name: /2 Saw/ }).click()
     await field(page, /^hours it took/).fill('0.5')
@@ -167,11 +168,7 @@ test.describe('in a shop of its own', () => {
 
   test('a soft pair milled with a 6 mm four-flute carbide cutter at 800 1/min is slow, and legal', async ({ page, request }) => {
     await tell(request, [...machines, plate('Plate 10', { thicknessMm: 10, widthMm: 310 })])
-    await newOrder(page)
-    await field(page, 'heights, a space between').fill('30')
-    await field(page, /^thickness/).fill('10')
-    await page.getByRole('radio', { name: 'as said' }).check({ force: true })
-    await field(page, /^length$/).fill('150')
+    await orderPairs(page, { heights: '30', thickness: '10', length: '150' })
     await way(page, 'Milled soft in pairs').getByRole('button', { name: /^Take this way/ }).click()
     await page.getByRole('link', { name: /Finish the edges/ }).click()
     await field(page, /^diameter of the cutter/).fill('6')
@@ -188,11 +185,7 @@ test.describe('in a shop of its own', () => {
 
   test('67 HRC asked of 1.2379 is refused with what was asked, the highest published, and its source', async ({ page, request }) => {
     await tell(request, [...machines, plate('Plate 10', { thicknessMm: 10, widthMm: 310, steel: '1.2379' })])
-    await newOrder(page)
-    await field(page, 'heights, a space between').fill('30')
-    await field(page, /^thickness/).fill('10')
-    await page.getByRole('radio', { name: 'as said' }).check({ force: true })
-    await field(page, /^length$/).fill('150')
+    await orderPairs(page, { heights: '30', thickness: '10', length: '150' })
     await field(page, /^hardness, HRC/).fill('67')
     // 1.2379: 62 HRC after tempering at the most (its data sheet)
     await expect(page.getByText(/^67 HRC is asked, 62 is the most published for 1\.2379 after tempering \([A-Z0-9-]+\)\.$/).first()).toBeVisible()
