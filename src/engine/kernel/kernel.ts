@@ -1,4 +1,5 @@
 import { code } from '#engine/kernel/code.ts'
+import { Refusal } from '#model/refusal.ts'
 
 /**
  * The inner loops of a prediction, compiled from kernel/, and the memory that they work on. Lists are told by where they
@@ -22,21 +23,26 @@ export type Kernel = {
 }
 
 type Memory = { readonly buffer: ArrayBuffer; readonly grow: (pages: number) => number }
-/** What every machine has of WebAssembly; the types of the pure rooms know no machine. */
-type Machine = { readonly WebAssembly: {
+/** What a machine has of WebAssembly; the types of the pure rooms know no machine. */
+type WebAssembly = {
+  readonly validate: (bytes: Uint8Array) => boolean
   readonly Memory: new (size: { readonly initial: number }) => Memory
   readonly Module: new (bytes: Uint8Array) => object
   readonly Instance: new (module: object, imports: { readonly env: { readonly memory: Memory } }) => { readonly exports: Omit<Kernel, 'memory'> }
-} }
+}
 
 const pageBytes = 65_536
 /** More than this is not kept for the next piece of work. */
 const mostKeptBytes = 64 * 2 ** 20
 
 const idle: Kernel[] = []
-let compiled: object | null = null
+let compiled: { readonly wasm: WebAssembly; readonly module: object } | null = null
 
-/** The loops with at least so much memory, whose contents may be anything, for one piece of work until it is put back. */
+/**
+ * The loops with at least so much memory, whose contents may be anything, for one piece of work until it is put back.
+ *
+ * @throws Refusal `no-vector-instructions` on a machine without WebAssembly, or without its vector instructions
+ */
 export function takeKernel(bytes: number): Kernel {
   const kernel = idle.pop() ?? newKernel(), missing = bytes - kernel.memory.buffer.byteLength
   if (missing > 0) kernel.memory.grow(Math.ceil(missing / pageBytes))
@@ -49,7 +55,12 @@ export function putBack(kernel: Kernel): void {
 }
 
 function newKernel(): Kernel {
-  const { WebAssembly } = globalThis as unknown as Machine, memory = new WebAssembly.Memory({ initial: 1 })
-  compiled ??= new WebAssembly.Module(Uint8Array.from(code.join('').match(/../g)!, (byte) => parseInt(byte, 16)))
-  return { ...new WebAssembly.Instance(compiled, { env: { memory } }).exports, memory }
+  const { wasm, module } = compiled ??= compile(), memory = new wasm.Memory({ initial: 1 })
+  return { ...new wasm.Instance(module, { env: { memory } }).exports, memory }
+}
+
+function compile(): NonNullable<typeof compiled> {
+  const { WebAssembly: wasm } = globalThis as unknown as { readonly WebAssembly?: WebAssembly }, bytes = Uint8Array.from(code.join('').match(/../g)!, (byte) => parseInt(byte, 16))
+  if (wasm === undefined || !wasm.validate(bytes)) throw new Refusal('no-vector-instructions')
+  return { wasm, module: new wasm.Module(bytes) }
 }

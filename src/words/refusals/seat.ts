@@ -7,6 +7,7 @@ export const seatRefusals: { readonly [code: string]: Say } = {
   'bar-off-part': (facts, w) => `${field(facts, w)}: at ${given(facts, w)} the bar stands beside the part; it has to reach under it.`,
   'no-such-bar': (facts, w) => `${field(facts, w)}: there is no bar ${given(facts, w)}; bars are counted from 0, so it must be ${needed(facts, w)}.`,
   'too-few-trials': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; give ${needed(facts, w)}.`,
+  'no-vector-instructions': () => 'A prediction needs WebAssembly with vector instructions, and there is none here. Browsers have had it since spring 2023: take a newer one, or allow WebAssembly in its settings; if neither helps, another machine.',
   'force-negative': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; it cannot be below 0.`,
   'cut-wider-than-cutter': (facts, w) => `${field(facts, w)}: ${given(facts, w)} given; a cutter cuts ${needed(facts, w)}, its diameter.`,
   'angle-too-steep': (facts, w) => `${field(facts, w)}: ${given(facts, w)} degrees given; it must be ${needed(facts, w)}.`,

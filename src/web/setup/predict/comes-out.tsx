@@ -2,6 +2,7 @@ import { Suspense, useState } from 'react'
 import { sides } from '#model/part.ts'
 import type { Choice as ChoiceOf } from '#model/setup.ts'
 import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
+import { sayRefusal } from '#words/say-refusal.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { arriving } from '#web/parts/arriving.ts'
 import { Choice } from '#web/parts/choice.tsx'
@@ -44,8 +45,10 @@ function ClampWorth({ choice }: { readonly choice: ChoiceOf }) {
 }
 
 function Waiting() {
-  const { foretelling: { done, stopped, stop } } = useDesk()
-  if (stopped) return 'Stopped. Change anything, and it is worked out anew.'
+  const { foretelling: { done, ended, stop }, units } = useDesk()
+  if (ended === 'stopped') return 'Stopped. Change anything, and it is worked out anew.'
+  if (ended === 'fault') return 'Not worked out: something failed on this device. Change anything, and it is tried anew.'
+  if (ended !== null) return sayRefusal(ended, units)
   return (
     <span className="comes-out-waits">
       <span>Being worked out{done === null ? '' : `, ${Math.floor(100 * done)} %`}</span>

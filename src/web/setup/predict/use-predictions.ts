@@ -5,22 +5,25 @@ import type { Prediction } from '#engine/setup/prediction/prediction.ts'
 import type { Choice } from '#model/setup.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
-import type { PredictAsk, PredictSaid } from '#web/setup/predict/predict-worker.ts'
+import type { PredictAsk, PredictSaid, Refused } from '#web/setup/predict/predict-worker.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
 import { isRefused, type SetupView } from '#web/setup/view/view-from.ts'
 
 /** What the choices in view will come out as, as far as that is known by now. */
 export type Foretelling = {
-  /** Null: not yet, not asked, or stopped. */
+  /** Null: not yet, not asked, or ended before. */
   readonly of: (choice: Choice) => Prediction | null
   /** Part done of all that is being worked out; null: nothing is. */
   readonly done: number | null
-  readonly stopped: boolean
+  /** How it ended before all was worked out; null: it did not. */
+  readonly ended: Ended | null
   readonly stop: () => void
 }
 
-/** What is being worked out for one list of questions; `at` null: stopped. */
-type Work = { readonly of: PredictAsk; readonly wanted: PredictAsk; readonly at: { readonly key: string; readonly part: number } | null }
+/** `fault`: an error of ours. */
+type Ended = 'stopped' | 'fault' | Refused
+/** What is being worked out for one list of questions, and how far, or how it ended. */
+type Work = { readonly of: PredictAsk; readonly wanted: PredictAsk; readonly at: { readonly key: string; readonly part: number } | null; readonly ended: Ended | null }
 
 /** The one looked at and the first rows under it. */
 const mostInView = 5
@@ -52,12 +55,15 @@ export function usePredictions(shop: ShopSnapshot, bench: Bench, { answered }: S
     const later = setTimeout(() => {
       const worker = new Worker(new URL('./predict-worker.ts', import.meta.url), { type: 'module' })
       running.current = worker
-      setWork({ of: asked.list, wanted, at: { key: wanted[0]!.key, part: 0 } })
+      const work = { of: asked.list, wanted, ended: null }, end = (ended: Ended) => { worker.terminate(); setWork({ ...work, at: null, ended }) }
+      setWork({ ...work, at: { key: wanted[0]!.key, part: 0 } })
       worker.addEventListener('message', ({ data }: MessageEvent<PredictSaid>) => {
-        if ('part' in data) return setWork({ of: asked.list, wanted, at: data })
+        if ('refused' in data) return end(data.refused)
+        if ('part' in data) return setWork({ ...work, at: data })
         setKnown((before) => new Map([...[...before].slice(-mostKept), [data.key, data.prediction]]))
         if (data.key === wanted.at(-1)!.key) { worker.terminate(); setWork(null) }
       })
+      worker.addEventListener('error', () => end('fault'))
       worker.postMessage(wanted)
     }, settledMs)
     return () => { clearTimeout(later); running.current?.terminate() }
@@ -66,7 +72,7 @@ export function usePredictions(shop: ShopSnapshot, bench: Bench, { answered }: S
   return {
     of: (choice) => known.get(asked.choices.get(choice) ?? '') ?? null,
     done: current?.at ? (current.wanted.findIndex(({ key }) => key === current.at!.key) + current.at.part) / current.wanted.length : null,
-    stopped: current !== null && current.at === null,
-    stop: () => { running.current?.terminate(); if (current) setWork({ ...current, at: null }) },
+    ended: current?.ended ?? null,
+    stop: () => { running.current?.terminate(); if (current) setWork({ ...current, at: null, ended: 'stopped' }) },
   }
 }
