@@ -1,9 +1,9 @@
-import { Argument, type Command, type Option } from 'commander'
+import { Argument, type Command } from 'commander'
+import { dataOption, type DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { DataOptions } from '#cli/program.ts'
 
 /** For an installation on PostgreSQL: shops come in, go out and are begun. */
-export function addDatabase(program: Command, out: Out, dataOption: () => Option): void {
+export function addDatabase(program: Command, out: Out): void {
   program.command('move').addArgument(new Argument('<where>', 'where to').choices(['database', 'folder']))
     .description('Carry the whole shop, devices and passphrase too, from the data folder into the PostgreSQL database of TWINREST_DATABASE_URL, or back. The target has to be empty.').addOption(dataOption())
     .addHelpText('after', `

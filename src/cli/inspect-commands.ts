@@ -1,8 +1,11 @@
 import { type Command, Option } from 'commander'
+import type { ExportChecksOptions } from '#cli/commands/inspect-export.ts'
+import type { ImportChecksOptions } from '#cli/commands/inspect-import.ts'
+import type { MatesOptions } from '#cli/commands/inspect-mates.ts'
+import type { RecordOptions } from '#cli/commands/inspect-record.ts'
+import type { ShowOptions } from '#cli/commands/inspect-show.ts'
+import { dataOption, several, unitOption } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-
-const dataOption = () => new Option('--data <folder>', 'folder of the shop\'s database')
-const several = (one: string, before: readonly string[] | undefined): readonly string[] => [...before ?? [], one]
 
 /** Readings and what they prove, under `twinrest inspect`. */
 export function addInspect(program: Command, out: Out): void {
@@ -15,7 +18,7 @@ export function addInspect(program: Command, out: Out): void {
     .option('--instrument <name>', 'what was read with; without it nothing is proved').option('--plate <name>', 'the surface plate').option('--blocks <name>', 'the gauge blocks')
     .option('--temperature <°C>', 'at the plate').option('--place <length>', 'where a station is from the marked end; once for each', several)
     .option('--replaces <check>', 'the check that this one corrects').option('--as-found', 'before anything was done to the bars').option('--note <text>').option('--person <initials>', 'who read it')
-    .addOption(new Option('--unit <unit>', 'unit of numbers without one; left out: the shop\'s').choices(['mm', 'in'])).option('--dry-run', 'work it out and keep nothing').option('--json', 'as data').addOption(dataOption())
+    .addOption(unitOption()).option('--dry-run', 'work it out and keep nothing').option('--json', 'as data').addOption(dataOption())
     .addHelpText('after', `
 A bar is given by the code on its label. Readings of an indicator without a unit are in micrometres (in inches with --unit in); with a unit they are that.
 
@@ -39,15 +42,3 @@ Examples:
     .option('--bar <bar>', 'only among these; may be given again', several).option('--json', 'as data').addOption(dataOption())
     .action(async (options: MatesOptions) => { await (await import('#cli/commands/inspect-mates.ts')).inspectMatesCommand(options, out) })
 }
-
-type Data = { readonly data?: string }
-export type RecordOptions = Data & {
-  readonly method: 'compare' | 'micrometer' | 'turn-over' | 'stated'
-  readonly bar?: readonly string[]; readonly zero?: string; readonly zeroBar?: string; readonly closing?: string; readonly instrument?: string; readonly plate?: string; readonly blocks?: string
-  readonly temperature?: string; readonly places?: readonly string[]; readonly replaces?: string; readonly asFound?: true; readonly note?: string; readonly person?: string
-  readonly unit?: 'mm' | 'in'; readonly dryRun?: true; readonly json?: true
-}
-export type ShowOptions = Data & { readonly all?: true; readonly json?: true }
-export type ExportChecksOptions = Data & { readonly check?: string; readonly json?: true }
-export type ImportChecksOptions = Data & { readonly dryRun?: true }
-export type MatesOptions = Data & { readonly within?: string; readonly vises?: string; readonly bar?: readonly string[]; readonly json?: true }

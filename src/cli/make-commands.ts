@@ -1,9 +1,10 @@
 import { type Command, Option } from 'commander'
 import { routeKinds } from '#model/route.ts'
 import { uses } from '#model/wishes.ts'
+import type { MakeRegrindOptions } from '#cli/commands/make-regrind.ts'
+import type { RoutesOptions } from '#cli/commands/make-routes.ts'
+import { dataOption, type JsonOptions, unitOption } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-
-const dataOption = () => new Option('--data <folder>', 'folder of the shop\'s database')
 
 /** From missing heights to bars, under `twinrest make`. */
 export function addMake(program: Command, out: Out): void {
@@ -15,7 +16,7 @@ export function addMake(program: Command, out: Out): void {
     .option('--pairs <count>', 'of each height in each vise', '1').option('--vises <count>', 'for so many', '1').addOption(new Option('--use <use>', 'what they have to be good for').choices(uses).default('milling'))
     .option('--hrc <hardness>', 'left out: soft will do').option('--due <day>', 'such as 2026-03-04').option('--faces', 'the faces are worked too').option('--offer <price>', 'of all, bought')
     .addOption(new Option('--take <way>', 'keep the order and this way as a job').choices(routeKinds)).option('--name <name>', 'of the job').option('--person <initials>', 'who took it')
-    .addOption(new Option('--unit <unit>', 'unit of numbers without one; left out: the shop\'s').choices(['mm', 'in'])).option('--json', 'as data').addOption(dataOption())
+    .addOption(unitOption()).option('--json', 'as data').addOption(dataOption())
     .addHelpText('after', `
 Examples:
   twinrest make routes --ladder 12-44 --step 2 --thickness 4 --pairs 2 --jaw-width 125
@@ -26,17 +27,9 @@ Examples:
     .addOption(new Option('--use <use>', 'what they have to be good for afterwards').choices(uses).default('milling')).option('--name <name>', 'of the job; left out: the names of the bars').option('--person <initials>', 'who began it').option('--json', 'as data').addOption(dataOption())
     .action(async (bars: readonly string[], options: MakeRegrindOptions) => { await (await import('#cli/commands/make-regrind.ts')).makeRegrindCommand(bars, options, out) })
   make.command('jobs').description('All jobs and how far they are.').option('--json', 'as data').addOption(dataOption())
-    .action(async (options: MakeOptions) => { await (await import('#cli/commands/make-jobs.ts')).makeJobsCommand(options, out) })
+    .action(async (options: JsonOptions) => { await (await import('#cli/commands/make-jobs.ts')).makeJobsCommand(options, out) })
   make.command('job').argument('<job>', 'its id, the beginning of it, or its name').description('A job step by step: what to do, what to read, what was read, what is left.').option('--json', 'as data').addOption(dataOption())
-    .action(async (job: string, options: MakeOptions) => { await (await import('#cli/commands/make-jobs.ts')).makeJobCommand(job, options, out) })
+    .action(async (job: string, options: JsonOptions) => { await (await import('#cli/commands/make-jobs.ts')).makeJobCommand(job, options, out) })
   make.command('cuts').argument('<job>', 'its id, the beginning of it, or its name').description('How the stock of a job is cut.').option('--json', 'as data').addOption(dataOption())
-    .action(async (job: string, options: MakeOptions) => { await (await import('#cli/commands/make-cuts.ts')).makeCutsCommand(job, options, out) })
-}
-
-export type MakeOptions = { readonly data?: string; readonly json?: true }
-export type MakeRegrindOptions = MakeOptions & { readonly bothFaces?: true; readonly datum?: 'A' | 'B'; readonly cleanUp?: string; readonly use: (typeof uses)[number]; readonly name?: string; readonly person?: string }
-export type RoutesOptions = MakeOptions & {
-  readonly heights?: string; readonly ladder?: string; readonly step?: string; readonly belowJaw?: string; readonly thickness: string; readonly length?: string; readonly jawWidth?: string
-  readonly pairs: string; readonly vises: string; readonly use: (typeof uses)[number]; readonly hrc?: string; readonly due?: string; readonly faces?: true; readonly offer?: string
-  readonly take?: (typeof routeKinds)[number]; readonly name?: string; readonly person?: string; readonly unit?: 'mm' | 'in'
+    .action(async (job: string, options: JsonOptions) => { await (await import('#cli/commands/make-cuts.ts')).makeCutsCommand(job, options, out) })
 }

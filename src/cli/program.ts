@@ -1,10 +1,16 @@
 import { Command, Option } from 'commander'
+import { sides } from '#model/part.ts'
+import type { BackupOptions } from '#cli/commands/backup.ts'
+import type { CardOptions } from '#cli/commands/card.ts'
+import type { CertificateOptions } from '#cli/commands/certificate.ts'
+import type { ServeOptions } from '#cli/commands/serve.ts'
+import type { SetupOptions } from '#cli/commands/setup.ts'
+import { addDatabase } from '#cli/database-commands.ts'
 import { addInspect } from '#cli/inspect-commands.ts'
 import { addMake } from '#cli/make-commands.ts'
-import { addDatabase } from '#cli/database-commands.ts'
+import { backupsOption, dataOption, type DataOptions, type JsonOptions, paperOption, several, viseOption } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import { addRackDeeds, type JsonOptions } from '#cli/rack-commands.ts'
-import { type Side, sides } from '#model/part.ts'
+import { addRack } from '#cli/rack-commands.ts'
 
 /**
  * The command and its words. Each action loads its own code when it is asked for, so that a calculation starts without
@@ -38,15 +44,10 @@ The shop is kept in the folder --data, or TWINREST_DATA, or data in the checkout
   addCalc(program, out)
   addServe(program)
   addBackup(program, out)
-  addDatabase(program, out, dataOption)
+  addDatabase(program, out)
   addAccess(program, out)
   return program
 }
-
-const dataOption = () => new Option('--data <folder>', 'folder of the shop\'s database')
-const backupsOption = () => new Option('--backups <folder>', 'folder of the backups; left out: TWINREST_BACKUPS, or backups in the data folder')
-const viseOption = () => new Option('--vise <vise>', 'its name or id; left out: the only one, or the one used last')
-const unitOption = () => new Option('--unit <unit>', 'unit of numbers without one; left out: the shop\'s').choices(['mm', 'in'])
 
 function addSetup(program: Command, out: Out): void {
   program.command('setup').argument('<part>', 'file with the part and its cuts as JSON; - for standard input')
@@ -66,32 +67,9 @@ Examples:
     .action(async (file: string, options: SetupOptions) => { await (await import('#cli/commands/setup.ts')).setupCommand(file, options, out) })
 }
 
-function addRack(program: Command, out: Out): void {
-  const rack = program.command('rack').description('The bars of the shop: find, sign out and back, what is missing, files.')
-  rack.command('list').description('List bars, lowest first.')
-    .option('--height <length>', 'only this height').option('--thickness <length>', 'only this thickness').option('--length <length>', 'only this length')
-    .option('--find <text>', 'only bars whose name, code, slot or note holds this').option('--trust <trust>', 'only bars in this state')
-    .option('--gone', 'also bars that are gone').option('--json', 'as data').addOption(unitOption()).addOption(dataOption())
-    .action(async (options: ListOptions) => { await (await import('#cli/commands/rack-list.ts')).rackListCommand(options, out) })
-  rack.command('add').description('Add a bar, or a pair of mates. They enter as "look first", with their sizes as marked.')
-    .requiredOption('--height <length>', 'how tall it stands').requiredOption('--thickness <length>', 'its flat size').requiredOption('--length <length>', 'its long size')
-    .option('--pair', 'two of them, mates').option('--slot <slot>', 'its place in the rack').option('--name <name>', 'what is marked on it')
-    .addOption(unitOption()).addOption(dataOption())
-    .addHelpText('after', '\nExamples:\n  twinrest rack add --height 35 --thickness 8 --length 150 --pair --slot B4\n  twinrest rack add --height "1 3/8 in" --thickness 1/4 --length 6 --unit in')
-    .action(async (options: AddOptions) => { await (await import('#cli/commands/rack-add.ts')).rackAddCommand(options, out) })
-  rack.command('import').argument('<file>', 'CSV file, or a whole rack as JSON; - for standard input').description('Read bars from a file: all of it, or none and every line that is amiss.')
-    .option('--dry-run', 'say what would come in, and change nothing')
-    .option('--id <id>', 'a name for this file: given again with it, nothing comes in twice').addOption(unitOption()).addOption(dataOption())
-    .action(async (file: string, options: ImportOptions) => { await (await import('#cli/commands/rack-import.ts')).rackImportCommand(file, options, out) })
-  rack.command('export').argument('[file]', 'left out: standard output').description('Write all bars as CSV; with --json the whole rack, its history and checks, nothing lost.')
-    .option('--json', 'the whole rack as data').addOption(dataOption())
-    .action(async (file: string | undefined, options: JsonOptions) => { await (await import('#cli/commands/rack-export.ts')).rackExportCommand(file, options, out) })
-  addRackDeeds(rack, out)
-}
-
 function addCard(program: Command, out: Out): void {
   program.command('card').description('The vise card: every pair with the finished height it works from, its grip and the largest drill clear of the bed.')
-    .addOption(viseOption()).addOption(new Option('--paper <paper>', 'left out: the shop\'s').choices(['A4', 'Letter'])).addOption(dataOption())
+    .addOption(viseOption()).addOption(paperOption()).addOption(dataOption())
     .option('--svg <file>', 'draw it into a file to print')
     .action(async (options: CardOptions) => { await (await import('#cli/commands/card.ts')).cardCommand(options, out) })
 }
@@ -139,7 +117,7 @@ function addAccess(program: Command, out: Out): void {
   device.command('code').description('A code that lets one device in, once, within ten minutes.').addOption(dataOption())
     .action(async (options: DataOptions) => { await (await import('#cli/commands/device.ts')).deviceCodeCommand(options, out) })
   device.command('list').description('All devices ever let in.').option('--json', 'as data').addOption(dataOption())
-    .action(async (options: DataOptions & { json?: true }) => { await (await import('#cli/commands/device.ts')).deviceListCommand(options, out) })
+    .action(async (options: JsonOptions) => { await (await import('#cli/commands/device.ts')).deviceListCommand(options, out) })
   device.command('revoke').argument('<device>', 'its name or id').description('Refuse a device from its next request on.').addOption(dataOption())
     .action(async (name: string, options: DataOptions) => { await (await import('#cli/commands/device.ts')).deviceRevokeCommand(name, options, out) })
   program.command('certificate').description('A certificate for https by an authority of the shop\'s own: made the first time, later made anew when it is due.')
@@ -148,23 +126,3 @@ function addAccess(program: Command, out: Out): void {
     .action(async (options: CertificateOptions) => { await (await import('#cli/commands/certificate.ts')).certificateCommand(options, out) })
 }
 
-const several = (name: string, before: readonly string[] | undefined): readonly string[] => [...before ?? [], name]
-
-export type DataOptions = { readonly data?: string }
-export type BackupOptions = DataOptions & { readonly backups?: string; readonly list?: true }
-export type SetupOptions = DataOptions & { readonly vise?: string; readonly json?: true; readonly svg?: string; readonly foretell?: Side }
-export type ListOptions = DataOptions & {
-  readonly height?: string; readonly thickness?: string; readonly length?: string; readonly find?: string; readonly trust?: string
-  readonly gone?: true; readonly json?: true; readonly unit?: 'mm' | 'in'
-}
-export type AddOptions = DataOptions & {
-  readonly height: string; readonly thickness: string; readonly length: string
-  readonly pair?: true; readonly slot?: string; readonly name?: string; readonly unit?: 'mm' | 'in'
-}
-export type ImportOptions = DataOptions & { readonly dryRun?: true; readonly id?: string; readonly unit?: 'mm' | 'in' }
-export type CardOptions = DataOptions & { readonly vise?: string; readonly paper?: 'A4' | 'Letter'; readonly svg?: string }
-export type ServeOptions = DataOptions & {
-  readonly port?: string; readonly demo?: true; readonly lan?: true; readonly hostName?: readonly string[]; readonly cert?: string; readonly key?: string; readonly behindProxy?: true
-  readonly backups?: string; readonly backupHours?: string; readonly logRequests?: true
-}
-export type CertificateOptions = DataOptions & { readonly hostName?: readonly string[]; readonly newAuthority?: true; readonly json?: true }

@@ -1,12 +1,14 @@
 import { inColumns } from '#cli/columns.ts'
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { BackupOptions } from '#cli/program.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { Refusal } from '#model/refusal.ts'
 import { backupFolderFrom, dataFolderFrom } from '#server/config.ts'
 import { placeFrom } from '#server/place.ts'
 import { isPostgres } from '#store/postgres/is-postgres.ts'
 import { listBackups, makeBackup, restoreBackup } from '#tasks/shop/backup/backups.ts'
+
+export type BackupOptions = DataOptions & { readonly backups?: string; readonly list?: true }
 
 export async function backupCommand({ data, backups, list }: BackupOptions, out: Out): Promise<void> {
   const folder = backupFolderFrom(backups, dataFolderFrom(data, process.env), process.env)

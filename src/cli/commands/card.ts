@@ -1,6 +1,6 @@
 import { inColumns, plainText } from '#cli/columns.ts'
+import type { DataOptions, PaperOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { CardOptions } from '#cli/program.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
 import { writeText } from '#cli/write-text.ts'
@@ -8,6 +8,8 @@ import { cardPages } from '#tasks/setup/card-pages.ts'
 import { cardOfVise } from '#tasks/setup/card-of-vise.ts'
 import { viseNamed } from '#tasks/setup/vise-named.ts'
 import { sayViseCard } from '#words/say-vise-card.ts'
+
+export type CardOptions = DataOptions & PaperOptions & { readonly vise?: string; readonly svg?: string }
 
 export async function cardCommand({ data, vise, paper, svg }: CardOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units, paper: usual }) => {

@@ -1,8 +1,10 @@
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { CertificateOptions } from '#cli/program.ts'
 import { networkNames, ownNames, readHostName } from '#server/access/machine-names.ts'
 import { dataFolderFrom } from '#server/config.ts'
 import { renewCertificate } from '#tasks/access/certificate/shop-certificate.ts'
+
+export type CertificateOptions = JsonOptions & { readonly hostName?: readonly string[]; readonly newAuthority?: true }
 
 /** The certificate of the shop and its authority, made or looked after. */
 export async function certificateCommand({ data, hostName = [], newAuthority, json }: CertificateOptions, out: Out): Promise<void> {

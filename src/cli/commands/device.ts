@@ -1,6 +1,6 @@
 import { inColumns, plainText } from '#cli/columns.ts'
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { DataOptions } from '#cli/program.ts'
 import { device, withShop } from '#cli/with-shop.ts'
 import { dismissDevice, inviteDevice, listDevices } from '#tasks/access/devices.ts'
 import { makerFor } from '#tasks/maker.ts'

@@ -1,8 +1,10 @@
-import type { ExportChecksOptions } from '#cli/inspect-commands.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { writeText } from '#cli/write-text.ts'
 import { exportChecks, exportChecksCsv } from '#tasks/inspect/export-checks.ts'
+
+export type ExportChecksOptions = JsonOptions & { readonly check?: string }
 
 export async function inspectExportCommand(file: string | undefined, { data, json, check }: ExportChecksOptions, out: Out): Promise<void> {
   await withShop(data, async (store) => {

@@ -2,13 +2,15 @@ import { checksFileSchema } from '#model/checks-file.ts'
 import { readAs } from '#model/read-as.ts'
 import { Refusal } from '#model/refusal.ts'
 import { complained } from '#cli/complained.ts'
-import type { ImportChecksOptions } from '#cli/inspect-commands.ts'
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { parseJson, readBytes } from '#cli/read-json.ts'
 import { SaidRefusal } from '#cli/run-to-its-end.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { type ChecksGiven, importChecks } from '#tasks/inspect/import-checks.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type ImportChecksOptions = DataOptions & { readonly dryRun?: true }
 
 export async function inspectImportCommand(file: string, { data, dryRun }: ImportChecksOptions, out: Out): Promise<void> {
   const bytes = await readBytes(file)

@@ -1,11 +1,13 @@
 import { readLengthMm, readNumber, wordNumber } from '#model/length.ts'
 import { plainText } from '#cli/columns.ts'
-import type { MatesOptions } from '#cli/inspect-commands.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
 import { matesOfShop } from '#tasks/inspect/mates-of-shop.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type MatesOptions = JsonOptions & { readonly within?: string; readonly vises?: string; readonly bar?: readonly string[] }
 
 export async function inspectMatesCommand({ data, within, vises, bar, json }: MatesOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units, limitsUm }) => {

@@ -2,7 +2,7 @@ import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import { checkText } from '#cli/check-text.ts'
 import { plainText } from '#cli/columns.ts'
-import type { RecordOptions } from '#cli/inspect-commands.ts'
+import type { JsonOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { readBytes } from '#cli/read-json.ts'
 import { SaidRefusal } from '#cli/run-to-its-end.ts'
@@ -13,6 +13,12 @@ import { barsNamedIn } from '#tasks/inspect/bars-named-in.ts'
 import { readingsFromCsv } from '#tasks/inspect/readings-from-csv.ts'
 import { recordCheck, type TypedReading } from '#tasks/inspect/record-check.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type RecordOptions = JsonOptions & UnitOptions & {
+  readonly method: 'compare' | 'micrometer' | 'turn-over' | 'stated'
+  readonly bar?: readonly string[]; readonly zero?: string; readonly zeroBar?: string; readonly closing?: string; readonly instrument?: string; readonly plate?: string; readonly blocks?: string
+  readonly temperature?: string; readonly places?: readonly string[]; readonly replaces?: string; readonly asFound?: true; readonly note?: string; readonly person?: string; readonly dryRun?: true
+}
 
 export async function inspectRecordCommand(file: string | undefined, { data, bar = [], person = '', dryRun, json, method, ...given }: RecordOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {

@@ -2,11 +2,13 @@ import type { Units } from '#model/shop-record.ts'
 import { wordLength } from '#model/length.ts'
 import { checkText } from '#cli/check-text.ts'
 import { inColumns, plainText } from '#cli/columns.ts'
-import type { ShowOptions } from '#cli/inspect-commands.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { checkOfShop } from '#tasks/inspect/check-of-shop.ts'
 import { type CheckLine, listChecks } from '#tasks/inspect/list-checks.ts'
+
+export type ShowOptions = JsonOptions & { readonly all?: true }
 
 export async function inspectShowCommand(id: string | undefined, { data, json, all }: ShowOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {

@@ -1,7 +1,7 @@
 import type { Units } from '#model/shop-record.ts'
 import { withUnit, wordLength } from '#model/length.ts'
 import { inColumns } from '#cli/columns.ts'
-import type { MakeOptions } from '#cli/make-commands.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { type CutsOfJob, cutsOfJob, jobOfShop } from '#tasks/make/jobs-of-shop.ts'
@@ -9,7 +9,7 @@ import { sayFinding } from '#words/say-finding.ts'
 import { conditionWords } from '#words/say-make.ts'
 import type { NameOf } from '#words/wording.ts'
 
-export async function makeCutsCommand(wanted: string, { data, json }: MakeOptions, out: Out): Promise<void> {
+export async function makeCutsCommand(wanted: string, { data, json }: JsonOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {
     const { job: { planned } } = await jobOfShop(store, wanted)
     if (out.watched) out.say('Working the cut list out …\n')

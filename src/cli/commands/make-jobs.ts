@@ -1,6 +1,6 @@
 import type { Units } from '#model/shop-record.ts'
 import { inColumns, plainText } from '#cli/columns.ts'
-import type { MakeOptions } from '#cli/make-commands.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
@@ -11,7 +11,7 @@ import { sayFinding } from '#words/say-finding.ts'
 import { routeWords, sayHeights, sayHours, sayLimit, sayReading, saySize, sayStep } from '#words/say-make.ts'
 import type { NameOf } from '#words/wording.ts'
 
-export async function makeJobsCommand({ data, json }: MakeOptions, out: Out): Promise<void> {
+export async function makeJobsCommand({ data, json }: JsonOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {
     const jobs = await listJobs(store)
     out.answer(json ? `${JSON.stringify(jobs)}\n` : jobs.length === 0 ? '' : inColumns([['name', 'way', 'heights', 'steps', 'next', 'left', 'job'], ...jobs.map((job) => rowOf(job, units))]))
@@ -24,7 +24,7 @@ function rowOf({ id, name, route, heightsMm, done, steps, next, hoursLeft, state
   return [plainText(name) || '–', way, heightsMm.length === 0 ? '–' : sayHeights(heightsMm, units), refused ?? `${done} of ${steps}`, state === 'done' ? 'made' : next === null ? '–' : sayStep(next), hoursLeft === null ? '–' : sayHours(hoursLeft, units), id]
 }
 
-export async function makeJobCommand(wanted: string, { data, json }: MakeOptions, out: Out): Promise<void> {
+export async function makeJobCommand(wanted: string, { data, json }: JsonOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {
     const found = await jobOfShop(store, wanted)
     if (json) { out.answer(`${JSON.stringify(found)}\n`); return }

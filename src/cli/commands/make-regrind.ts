@@ -1,9 +1,12 @@
 import { readNumber } from '#model/length.ts'
-import type { MakeRegrindOptions } from '#cli/make-commands.ts'
+import type { Use } from '#model/wishes.ts'
+import type { RegrindOptions } from '#cli/commands/rack-regrind.ts'
 import type { Out } from '#cli/out.ts'
 import { device, withShop } from '#cli/with-shop.ts'
 import { beginRegrind } from '#tasks/make/begin-regrind.ts'
 import { makerFor } from '#tasks/maker.ts'
+
+export type MakeRegrindOptions = RegrindOptions & { readonly use: Use; readonly name?: string; readonly person?: string }
 
 export async function makeRegrindCommand(bars: readonly string[], { data, json, bothFaces, datum, cleanUp, use, name, person = '' }: MakeRegrindOptions, out: Out): Promise<void> {
   await withShop(data, async (store) => {

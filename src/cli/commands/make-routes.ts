@@ -1,11 +1,11 @@
 import type { OrderForm } from '#model/job-record.ts'
-import type { LengthUnit } from '#model/length.ts'
+import { type LengthUnit, wordLength } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
-import type { Route } from '#model/route.ts'
+import type { Route, RouteKind } from '#model/route.ts'
 import type { Units } from '#model/shop-record.ts'
-import { wordLength } from '#model/length.ts'
+import type { Use } from '#model/wishes.ts'
 import { inColumns } from '#cli/columns.ts'
-import type { RoutesOptions } from '#cli/make-commands.ts'
+import type { JsonOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { device, withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
@@ -13,6 +13,12 @@ import { makerFor } from '#tasks/maker.ts'
 import { beginJob, routesOfShop, type RoutesOfShop } from '#tasks/make/routes-of-shop.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { routeStatusWords, routeWords, sayBand, sayCost, sayExpectedFrom, sayHeights, sayHours, sayMoney } from '#words/say-make.ts'
+
+export type RoutesOptions = JsonOptions & UnitOptions & {
+  readonly heights?: string; readonly ladder?: string; readonly step?: string; readonly belowJaw?: string; readonly thickness: string; readonly length?: string; readonly jawWidth?: string
+  readonly pairs: string; readonly vises: string; readonly use: Use; readonly hrc?: string; readonly due?: string; readonly faces?: true; readonly offer?: string
+  readonly take?: RouteKind; readonly name?: string; readonly person?: string
+}
 
 export async function makeRoutesCommand(options: RoutesOptions, out: Out): Promise<void> {
   const { data, json, take, name = '', person = '' } = options

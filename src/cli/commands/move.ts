@@ -1,5 +1,5 @@
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { DataOptions } from '#cli/program.ts'
 import { Refusal } from '#model/refusal.ts'
 import { dataFolderFrom } from '#server/config.ts'
 import { placeFrom } from '#server/place.ts'

@@ -1,5 +1,5 @@
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { DataOptions } from '#cli/program.ts'
 import { readSecret } from '#cli/read-secret.ts'
 import { device, withShop } from '#cli/with-shop.ts'
 import { Refusal } from '#model/refusal.ts'

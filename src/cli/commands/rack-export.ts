@@ -1,5 +1,5 @@
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { JsonOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { writeText } from '#cli/write-text.ts'
 import { exportRack } from '#tasks/rack/export-rack.ts'

@@ -1,6 +1,6 @@
 import { linesSaid } from '#cli/commands/rack-list.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { JsonOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { findInRack } from '#tasks/rack/find-in-rack.ts'
 

@@ -1,12 +1,14 @@
 import { Refusal } from '#model/refusal.ts'
 import { complained } from '#cli/complained.ts'
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { HistoryOptions } from '#cli/rack-commands.ts'
 import { readBytes } from '#cli/read-json.ts'
 import { SaidRefusal } from '#cli/run-to-its-end.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { writeText } from '#cli/write-text.ts'
 import { exportHistoryCsv, importHistoryCsv } from '#tasks/rack/history-file.ts'
+
+export type HistoryOptions = DataOptions & { readonly in?: true; readonly dryRun?: true }
 
 export async function rackHistoryCommand(file: string | undefined, { data, in: takeIn, dryRun }: HistoryOptions, out: Out): Promise<void> {
   const csv = takeIn ? await readBytes(file ?? '-') : null

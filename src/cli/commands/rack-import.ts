@@ -6,8 +6,8 @@ import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import { plainText } from '#cli/columns.ts'
 import { complained } from '#cli/complained.ts'
+import type { DataOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { ImportOptions } from '#cli/program.ts'
 import { parseJson, readBytes } from '#cli/read-json.ts'
 import { SaidRefusal } from '#cli/run-to-its-end.ts'
 import { device, withShop } from '#cli/with-shop.ts'
@@ -15,6 +15,8 @@ import { makerFor } from '#tasks/maker.ts'
 import { importRack } from '#tasks/rack/import-rack.ts'
 import { importRackFile } from '#tasks/rack/rack-file.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type ImportOptions = DataOptions & UnitOptions & { readonly dryRun?: true; readonly id?: string }
 
 /** A file larger than this takes long enough to say what is being done. */
 const largeBytes = 100_000

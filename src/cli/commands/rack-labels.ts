@@ -1,8 +1,10 @@
+import type { DataOptions, PaperOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { LabelOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { writeText } from '#cli/write-text.ts'
 import { labelFiles, labelsOf } from '#tasks/rack/label-sheets.ts'
+
+export type LabelOptions = DataOptions & PaperOptions & { readonly svg: string; readonly slots?: true }
 
 export async function rackLabelsCommand(bars: readonly string[], { data, svg, slots, paper }: LabelOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { paper: usual }) => {

@@ -1,10 +1,14 @@
 import { readNumber, wordLength } from '#model/length.ts'
+import type { JsonOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { LadderOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
 import { type LadderAsked, ladderOfShop } from '#tasks/rack/work-of-rack.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type LadderOptions = JsonOptions & UnitOptions & {
+  readonly vise?: string; readonly vises?: string; readonly below?: string; readonly lowest?: string; readonly under?: string; readonly whole?: true
+}
 
 export async function rackLadderCommand(sizes: Pick<LadderAsked, 'step' | 'thickness'>, { data, json, vises, whole, ...typed }: LadderOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {

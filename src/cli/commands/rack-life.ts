@@ -1,9 +1,11 @@
 import { inColumns, plainText } from '#cli/columns.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { LifeOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { lifeOfBar } from '#tasks/rack/life-of-bar.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type LifeOptions = JsonOptions & { readonly mates?: true }
 
 export async function rackLifeCommand(bar: string, { data, mates, json }: LifeOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {

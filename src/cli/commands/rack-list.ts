@@ -3,11 +3,16 @@ import { readLengthMm, wordLength } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ShopRecord, Units } from '#model/shop-record.ts'
 import { inColumns, plainText } from '#cli/columns.ts'
+import type { JsonOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { ListOptions } from '#cli/program.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { listRack, type RackFilter, type RackLine } from '#tasks/rack/list-rack.ts'
 import { trustWords } from '#words/say-place.ts'
+
+export type ListOptions = JsonOptions & UnitOptions & {
+  readonly height?: string; readonly thickness?: string; readonly length?: string; readonly find?: string; readonly trust?: string
+  readonly gone?: true
+}
 
 export async function rackListCommand(options: ListOptions, out: Out): Promise<void> {
   await withShop(options.data, async (store, shop) => {

@@ -1,10 +1,12 @@
 import { wordLength } from '#model/length.ts'
 import { plainText } from '#cli/columns.ts'
+import type { JsonOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { MissingOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { type CountAsked, type SetAsked, trySetOfShop, whatIsMissing } from '#tasks/rack/work-of-rack.ts'
 import { sayFinding } from '#words/say-finding.ts'
+
+export type MissingOptions = JsonOptions & UnitOptions & { readonly vise?: string; readonly stacks?: true; readonly flat?: true; readonly step?: string; readonly thickness?: string }
 
 export async function rackMissingCommand({ data, json, ...asked }: MissingOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {

@@ -1,11 +1,14 @@
 import { inColumns, plainText } from '#cli/columns.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { BackOptions, OutOptions } from '#cli/rack-commands.ts'
 import { device, withShop } from '#cli/with-shop.ts'
 import { recordsOf } from '#store/records.ts'
 import type { Store } from '#store/store.ts'
 import { makerFor } from '#tasks/maker.ts'
 import { holdingsOf, signBarsOut, type Signed, takeBarsBack } from '#tasks/rack/sign-bars.ts'
+
+export type OutOptions = JsonOptions & { readonly vise?: string; readonly person?: string; readonly machine?: string; readonly otherShop?: string; readonly due?: string; readonly by?: string }
+export type BackOptions = JsonOptions & { readonly how: 'fine' | 'nicked' | 'drilled' | 'not looked at'; readonly by?: string }
 
 export async function rackOutCommand(bars: readonly string[], { data, json, due, by = '', ...to }: OutOptions, out: Out): Promise<void> {
   await withShop(data, async (store) => {

@@ -1,10 +1,12 @@
 import { readNumber, wordLength, wordNumber } from '#model/length.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { RegrindOptions } from '#cli/rack-commands.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { wrapped } from '#cli/wrapped.ts'
 import { recordsOf } from '#store/records.ts'
 import { regrindBars } from '#tasks/rack/work-of-rack.ts'
+
+export type RegrindOptions = JsonOptions & { readonly bothFaces?: true; readonly datum?: 'A' | 'B'; readonly cleanUp?: string }
 
 export async function rackRegrindCommand(bars: readonly string[], { data, json, bothFaces, datum, cleanUp }: RegrindOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {

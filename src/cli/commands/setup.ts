@@ -1,8 +1,9 @@
 import { basename } from 'node:path'
+import type { Side } from '#model/part.ts'
 import type { ShopRecord } from '#model/shop-record.ts'
+import type { JsonOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { readPartFile, type PartFile } from '#cli/part-file.ts'
-import type { SetupOptions } from '#cli/program.ts'
 import { readJsonFile } from '#cli/read-json.ts'
 import { setupText } from '#cli/setup-text.ts'
 import { withShop } from '#cli/with-shop.ts'
@@ -11,6 +12,8 @@ import type { Store } from '#store/store.ts'
 import { chooseFromCase, type SetupAtVise } from '#tasks/setup/choose-for-vise.ts'
 import { setupInText, setupSvg } from '#tasks/setup/draw-setup.ts'
 import { viseNamed } from '#tasks/setup/vise-named.ts'
+
+export type SetupOptions = JsonOptions & { readonly vise?: string; readonly svg?: string; readonly foretell?: Side }
 
 /** Choices and rejections that the text is made from; the data has all of them. */
 const limits = { most: 40, rejectedMost: 400 }

@@ -1,5 +1,5 @@
+import type { DataOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
-import type { DataOptions } from '#cli/program.ts'
 import { readJsonFile } from '#cli/read-json.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { writeText } from '#cli/write-text.ts'
