@@ -75,7 +75,7 @@ test('it comes after the ranking and changes nothing of it; a missed tolerance i
   await expect(comesOut(page)).toContainText('5 µm is kept in about')
 })
 
-test('what the clamp is worth against a drill: only once its material is named, each limit as a ratio, what was not looked at beside it', async ({ page }) => {
+test('what the clamp is worth against a drill: only once its material is named, each limit as a ratio, what was not looked at beside it; all of it is there again', async ({ page }) => {
   await squarePart(page)
   await comesOut(page).getByText('What the clamp is worth').click()
   for (const [name, text] of [['or N, measured', '20000'], ['drill ⌀, mm', '12.5'], ['feed a turn, mm', '0.2']] as const) await field(page, name).fill(text)
@@ -84,6 +84,14 @@ test('what the clamp is worth against a drill: only once its material is named, 
   // Handbook, with its printed factors: M = 0.000025 · 24 000 · 0.276 · 94.28 · 1.085 · 1.30 = 22.0 N m, and twice that asked for; µ F W = 0.07 · 20 000 · 0.06 = 84 N m.
   await expect(comesOut(page).locator('.comes-out-limits')).toContainText(/The torque of the drill\s*1\.9 times/)
   await expect(comesOut(page)).toContainText('Not computed: milling, whether the part yields')
+  await field(page, 'teeth').fill('4x')
+  await field(page, 'N m at the handle').fill('60')
+  await expect(field(page, 'teeth')).toHaveAccessibleDescription(/'4x' is no number/)
+  await page.reload()
+  await comesOut(page).getByText('What the clamp is worth').click()
+  await expect(field(page, 'teeth')).toHaveValue('4x')
+  await expect(field(page, 'N m at the handle')).toHaveValue('60')
+  await expect(comesOut(page).locator('.comes-out-limits')).toContainText(/The torque of the drill\s*1\.9 times/)
 })
 
 test('what was measured after the cut stands beside what was foretold, and is there again', async ({ page }) => {

@@ -57,6 +57,8 @@ const words: { readonly [key: string]: Word } = {
   state: 'state of the steel', group: 'group of the steel', kc11MPa: 'specific force', mc: 'exponent', cutter: 'cutter', teeth: 'teeth', material: 'material', helix: 'helix', machine: 'machine', rough: 'widest roughing pass',
   springPass: 'spring pass', overrun: 'overrun', stickOut: 'stick-out', speedMPerMin: 'cutting speed', rpm: 'spindle speed', feedPerTooth: 'feed per tooth', leastRpm: 'lowest speed', mostRpm: 'highest speed', speedsRpm: 'speeds', powerKw: 'power', efficiency: 'efficiency',
   mostFeedMmPerMin: 'fastest feed',
+  // clamp
+  clamp: 'clamp', forceN: 'force', torqueNm: 'torque', lead: 'lead of the screw', milling: 'milling', drilling: 'drilling', feed: 'feed a turn', kd: 'material factor', wear: 'wear',
   // making: grinder
   sides: 'sides', bow: 'bow', skin: 'skin without carbon', growthPercent: 'growth', allowance: 'what is there to grind', work: 'work', hardened: 'hardened', wheel: 'wheel', crossfeed: 'crossfeed', tableMPerMin: 'speed of the table', markedRpm: 'speed marked on the wheel',
   // shop, checks, changes

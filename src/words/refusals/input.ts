@@ -61,7 +61,7 @@ function isLength(facts: Facts): boolean {
 
 /** What a text in the field should have been. */
 function noun(facts: Facts): string {
-  return typeof facts.field === 'string' && /stick|stack|lead|angle|Deg$|Um$|station|port|tolerance|hours$|hardness|hrc$|teeth|rpm$|yield|straighten\.e$|^pairs$|^vises$|cost$|days$/i.test(facts.field) ? 'number' : 'length'
+  return typeof facts.field === 'string' && /stick|stack|lead|angle|Deg$|Um$|station|port|tolerance|hours$|hardness|hrc$|teeth|rpm$|yield|straighten\.e$|^pairs$|^vises$|cost$|days$|forceN$|torqueNm$|kd$|wear$/i.test(facts.field) ? 'number' : 'length'
 }
 
 function ask(facts: Facts, w: Wording): string {

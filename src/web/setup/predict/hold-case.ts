@@ -1,53 +1,96 @@
 import type { DrillPlace } from '#engine/setup/hold/drill-place.ts'
 import { deepestOverJawMm } from '#engine/setup/reach.ts'
+import { type LengthUnit, readNumber, readSizeMm } from '#model/length.ts'
+import { Refusal } from '#model/refusal.ts'
 import type { SetupForm } from '#model/setup-form.ts'
-import { readLengthMm, readNumber } from '#model/length.ts'
-import type { Units } from '#model/shop-record.ts'
 import type { Choice, SetupQuestion } from '#model/setup.ts'
 import type { JawSet } from '#model/vise-record.ts'
+import type { HoldField, HoldTyped } from '#web/setup/state/hold-typed.ts'
 
-/** As typed; an empty text is not given. */
-export type HoldTyped = {
-  readonly forceN: string; readonly torqueNm: string; readonly lead: string
-  readonly group: string; readonly diameter: string; readonly teeth: string; readonly feed: string; readonly width: string; readonly helix: string
-  readonly drill: string; readonly drillFeed: string; readonly kd: string; readonly wear: string; readonly point: (typeof points)[number]
-  readonly yieldMPa: string
-}
-export const points = ['standard', 'split'] as const
-export const noHold: HoldTyped = {
-  forceN: '', torqueNm: '', lead: '', group: '2', diameter: '', teeth: '', feed: '', width: '', helix: '', drill: '', drillFeed: '', kd: '', wear: '', point: 'standard', yieldMPa: '',
-}
+/** A field that a number is typed in. */
+export type HoldNumber = Exclude<HoldField, 'group' | 'point'>
 
 /** How dull the drill of the handbook's example is; what counts while the shop says nothing else. @source DRILL-FORCE */
 export const commonWear = 1.3
 
-type Force = { readonly kc11MPa: number; readonly mc: number }
+/** What a text is in the calculation, and whose unit a length is typed in. */
+const fields: { readonly [field in HoldNumber]: { readonly path: string; readonly unitOf?: 'form' | 'atHand' } } = {
+  forceN: { path: 'clamp.forceN' }, torqueNm: { path: 'clamp.torqueNm' }, lead: { path: 'clamp.leadMm', unitOf: 'atHand' },
+  diameter: { path: 'milling.diameterMm', unitOf: 'atHand' }, teeth: { path: 'milling.teeth' }, feed: { path: 'milling.feedPerToothMm', unitOf: 'atHand' }, width: { path: 'milling.widthMm', unitOf: 'form' }, helix: { path: 'milling.helixDeg' },
+  drill: { path: 'drilling.diameterMm', unitOf: 'form' }, drillFeed: { path: 'drilling.feedMm', unitOf: 'atHand' }, kd: { path: 'drilling.kd' }, wear: { path: 'drilling.wear' }, yieldMPa: { path: 'yieldMPa' },
+}
+
+export type HoldUnits = { readonly form: LengthUnit; readonly atHand: LengthUnit }
+/** The unit of a length; null: it is none. */
+export const holdUnit = (field: HoldNumber, units: HoldUnits): LengthUnit | null => { const { unitOf } = fields[field]; return unitOf === undefined ? null : units[unitOf] }
+
+/** Which field a refusal is about; null: none of these. */
+export const holdFieldOf = ({ facts }: Refusal): HoldNumber | null => (Object.keys(fields) as HoldNumber[]).find((field) => fields[field].path === facts['field']) ?? null
+
+/** What the text of a field would be refused for as it stands, or null: it can be read, or nothing is typed. */
+export function holdTextRefusal(field: HoldNumber, text: string, units: HoldUnits): Refusal | null {
+  if (text.trim() === '') return null
+  try { readHoldText(field, text, units); return null } catch (refusal) {
+    if (refusal instanceof Refusal) return refusal
+    throw refusal
+  }
+}
+
+/** @throws Refusal as `readSizeMm` and `readNumber`, `size-not-positive`; only a helix may be 0 */
+function readHoldText(field: HoldNumber, text: string, units: HoldUnits): number {
+  const { path } = fields[field], unit = holdUnit(field, units)
+  if (unit !== null) return readSizeMm(text, unit, path)
+  const value = readNumber(text, path)
+  if (value <= 0 && field !== 'helix') throw new Refusal('size-not-positive', { field: path, given: text, needed: { above: 0 } })
+  return value
+}
+
+type Asked = {
+  readonly question: SetupQuestion; readonly drilled: DrillPlace; readonly choice: Pick<Choice, 'gripMm' | 'stickOutMm'>; readonly jaws: Pick<JawSet, 'face'>; readonly side: NonNullable<SetupForm['side']>
+  /** Of the steel that was named; null: none was. */
+  readonly force: { readonly kc11MPa: number; readonly mc: number } | null
+  readonly units: HoldUnits
+}
+
+/** What is still to be given: for the clamp, without which nothing is worked out, and for milling and drilling once they were begun. */
+export type StillToGive = { readonly [of in 'clamp' | 'milling' | 'drilling']: readonly (HoldNumber | 'group' | 'betweenJaws' | 'alongJaws' | 'depth' | 'clamp')[] }
+
+export function stillToGive(typed: HoldTyped, { question: { part, cuts }, drilled, force }: Pick<Asked, 'question' | 'drilled' | 'force'>): StillToGive {
+  const lacks = <Field extends HoldField>(...all: readonly Field[]) => all.filter((field) => !isTyped(typed[field])), begun = (...all: readonly HoldField[]) => lacks(...all).length < all.length
+  return {
+    clamp: [
+      ...(part.betweenJawsMm === null ? ['betweenJaws'] as const : []), ...(part.alongJawsMm === null ? ['alongJaws'] as const : []),
+      ...(isTyped(typed.forceN) ? [] : begun('torqueNm', 'lead') ? lacks('torqueNm', 'lead') : ['clamp'] as const),
+    ],
+    milling: begun('diameter', 'teeth', 'feed', 'width', 'helix', 'group') ? [...lacks('diameter', 'teeth', 'feed', 'width'), ...(force === null ? ['group'] as const : []), ...(deepestOverJawMm(cuts) === null ? ['depth'] as const : [])] : [],
+    drilling: begun('drill', 'drillFeed', 'kd', 'wear') ? [...(drilled.largestMm === null ? lacks('drill') : []), ...lacks('drillFeed', 'kd')] : [],
+  }
+}
 
 /**
  * The case of `hold` for the choice looked at, in the keys of the calculation; null while no clamp force can be worked out.
  *
- * @param forces  of the steel groups offered
  * @throws Refusal of the texts
  */
-export function holdCase(typed: HoldTyped, { question: { part, cuts, vise, wishes }, choice, drilled, jaws, side, forceOf, unit }: {
-  readonly question: SetupQuestion; readonly drilled: DrillPlace; readonly choice: Pick<Choice, 'gripMm' | 'stickOutMm'>; readonly jaws: Pick<JawSet, 'face'>; readonly side: NonNullable<SetupForm['side']>; readonly forceOf: (group: string) => Force; readonly unit: Units['length']
-}): object | null {
-  const is = (text: string) => text.trim() !== '', depthMm = deepestOverJawMm(cuts), cut = ['diameter', 'teeth', 'feed', 'width'] as const
-  if (part.betweenJawsMm === null || part.alongJawsMm === null || (!is(typed.forceN) && !(is(typed.torqueNm) && is(typed.lead)))) return null
-  const length = (field: 'lead' | 'diameter' | 'feed' | 'width' | 'drill' | 'drillFeed') => readLengthMm(typed[field], unit, field)
+export function holdCase(typed: HoldTyped, asked: Asked): object | null {
+  const { question: { part, cuts, vise, wishes }, choice, drilled, jaws, side, force, units } = asked, lacks = stillToGive(typed, asked), read = (field: HoldNumber) => readHoldText(field, typed[field], units)
+  const depthMm = deepestOverJawMm(cuts)
+  if (lacks.clamp.length > 0) return null
   return {
     part: { betweenJawsMm: part.betweenJawsMm, alongJawsMm: part.alongJawsMm, heightMm: part.heightMm, shape: part.shape }, gripMm: choice.gripMm, stickOutMm: choice.stickOutMm,
     ...(vise.jawWidthMm === undefined ? {} : { jawWidthMm: vise.jawWidthMm }), face: jaws.face, surface: side === 'machined' ? 'machined' : side === 'sawn' || side === 'cast' ? 'unmachined' : 'ground',
-    clamp: is(typed.forceN) ? { forceN: readNumber(typed.forceN, 'forceN') } : { torqueNm: readNumber(typed.torqueNm, 'torqueNm'), leadMm: length('lead') },
-    ...(depthMm !== null && cut.every((field) => is(typed[field])) ? {
-      milling: { ...forceOf(typed.group), depthMm, widthMm: length('width'), diameterMm: length('diameter'), teeth: readNumber(typed.teeth, 'teeth'), feedPerToothMm: length('feed'), helixDeg: is(typed.helix) ? readNumber(typed.helix, 'helix') : 0 },
+    clamp: isTyped(typed.forceN) ? { forceN: read('forceN') } : { torqueNm: read('torqueNm'), leadMm: read('lead') },
+    ...(isTyped(typed.diameter) && lacks.milling.length === 0 ? {
+      milling: { ...force, depthMm, widthMm: read('width'), diameterMm: read('diameter'), teeth: read('teeth'), feedPerToothMm: read('feed'), helixDeg: isTyped(typed.helix) ? read('helix') : 0 },
     } : {}),
-    ...(is(typed.kd) && is(typed.drillFeed) && (is(typed.drill) || drilled.largestMm !== null) ? {
+    ...(isTyped(typed.kd) && lacks.drilling.length === 0 ? {
       drilling: {
-        diameterMm: is(typed.drill) ? length('drill') : drilled.largestMm, feedMm: length('drillFeed'), kd: readNumber(typed.kd, 'kd'), wear: is(typed.wear) ? readNumber(typed.wear, 'wear') : commonWear,
+        diameterMm: isTyped(typed.drill) ? read('drill') : drilled.largestMm, feedMm: read('drillFeed'), kd: read('kd'), wear: isTyped(typed.wear) ? read('wear') : commonWear,
         splitPoint: typed.point === 'split', carried: drilled.carried, betweenBarsMm: drilled.betweenBarsMm,
       },
     } : {}),
-    ...(is(typed.yieldMPa) ? { yieldMPa: readNumber(typed.yieldMPa, 'yieldMPa') } : {}), ...(wishes.toleranceUm === null ? {} : { toleranceUm: wishes.toleranceUm }),
+    ...(isTyped(typed.yieldMPa) ? { yieldMPa: read('yieldMPa') } : {}), ...(wishes.toleranceUm === null ? {} : { toleranceUm: wishes.toleranceUm }),
   }
 }
+
+const isTyped = (text: string): boolean => text.trim() !== ''

@@ -10,26 +10,35 @@ import { sayRefusal } from '#words/say-refusal.ts'
 import { wordingFor } from '#words/wording.ts'
 import { ShowSum } from '#web/parts/show-sum.tsx'
 import { useDesk } from '#web/setup/desk.ts'
-import { holdCase, noHold } from '#web/setup/predict/hold-case.ts'
+import { holdCase, holdFieldOf, type HoldNumber, holdTextRefusal, type HoldUnits, stillToGive } from '#web/setup/predict/hold-case.ts'
 import { HoldFields } from '#web/setup/predict/hold-fields.tsx'
+import { type HoldField, holdTyped } from '#web/setup/state/hold-typed.ts'
 
-const groups = specificForces.flatMap(({ group, kc11MPa, mc }) => (mc === null ? [] : [{ group, kc11MPa, mc }]))
+const groups = specificForces.flatMap(({ group, what, kc11MPa, mc }) => (mc === null ? [] : [{ group, what, kc11MPa, mc }]))
 
 /** What the clamp is worth against the deepest cut and the largest drill: each limit as a ratio, and what was not looked at. */
 export function HowItHolds({ choice }: { readonly choice: Choice }) {
-  const { view: { answered }, bench: { jaws, bars }, state: { form }, units } = useDesk(), [typed, setTyped] = useState(noHold)
-  const question = answered!.question, drilled = drillPlaceOf(question, choice, bars)
-  const [answer, refusal] = answeredOr(() => holdCase(typed, { question, choice, drilled, jaws, side: form.side ?? 'unknown', forceOf: (group) => groups.find((one) => one.group === group)!, unit: units.length }))
+  const { view: { answered }, bench: { vise, jaws, bars }, state, dispatch, units } = useDesk(), typed = holdTyped(state, vise.id), typedIn: HoldUnits = { form: state.form.unit, atHand: state.atHand.unit }
+  const [typing, setTyping] = useState<{ readonly field: HoldNumber; readonly lastGood: string } | null>(null), refused = (field: HoldNumber, text: string) => holdTextRefusal(field, text, typedIn)
+  const enter = (field: HoldNumber | null) => setTyping(field && { field, lastGood: refused(field, typed[field]) === null ? typed[field] : '' })
+  const take = (field: HoldField, text: string) => {
+    if (field === typing?.field && refused(typing.field, text) === null) setTyping({ ...typing, lastGood: text })
+    dispatch({ do: 'type hold', viseId: vise.id, field, text })
+  }
+  const question = answered!.question, asked = { question, choice, drilled: drillPlaceOf(question, choice, bars), jaws, side: state.form.side ?? 'unknown', force: groups.find(({ group }) => group === typed.group) ?? null, units: typedIn }
+  const settled = typing !== null && refused(typing.field, typed[typing.field]) !== null ? { ...typed, [typing.field]: typing.lastGood } : typed
+  const [answer, refusal] = answeredOr(() => holdCase(settled, asked))
+  const wrong = (field: HoldNumber) => (typing?.field === field ? null : refused(field, typed[field])) ?? (refusal !== null && holdFieldOf(refusal) === field ? refusal : null)
   return (
     <>
-      <HoldFields typed={typed} take={setTyped} groups={groups} drilled={drilled} />
+      <HoldFields typed={typed} units={typedIn} lacks={stillToGive(typed, asked)} groups={groups} drilled={asked.drilled} wrong={wrong} take={take} enter={enter} />
+      {refusal === null ? null : <p className="setup-refusal">{sayRefusal(refusal, units)}</p>}
+      {answer === null ? null : <Worth answer={answer} />}
       <p className="setup-lines setup-open">
         The depth is that of the deepest cut over a jaw; the drill the largest of the setup unless another is typed, where its holes have least under them: outside the bars, else midway between them. Taps and reamers are not computed. Taken
         where nothing else is given: three times the force for milling, twice for drilling (common practice, no source); friction 0.07 for smooth jaws with coolant, else by jaw face and surface (a clamping handbook); a plain screw passes on a
         fifth of the torque (common practice, no source).
       </p>
-      {refusal === null ? null : <p className="setup-refusal">{sayRefusal(refusal, units)}</p>}
-      {answer === null ? null : <Worth answer={answer} />}
     </>
   )
 }

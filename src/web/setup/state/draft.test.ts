@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest'
 import { draftFrom, keepDraft, type Keep } from '#web/setup/state/draft.ts'
 import { reduceSetup } from '#web/setup/state/reduce-setup.ts'
+import { holdTyped } from '#web/setup/state/hold-typed.ts'
 import { newState } from '#web/setup/state/setup-state.ts'
 
 function shelf(start?: string): Keep {
@@ -12,7 +13,29 @@ it('brings back what was typed, and nobody is typing any more', () => {
   const keep = shelf()
   const state = reduceSetup(reduceSetup(newState('mm'), { do: 'type', path: 'height', text: '1 3/' }), { do: 'add cut', kind: 'hole' })
   keepDraft(keep, state)
-  expect(draftFrom(keep, 'in')).toEqual({ ...state, typing: null })
+  expect(draftFrom(keep, 'mm')).toEqual({ ...state, typing: null })
+})
+
+it('brings back what was typed under the clamp, half typed and wrong as it is, in the unit it was typed in', () => {
+  const keep = shelf(), texts = [['lead', '4,'], ['torqueNm', '6x0'], ['feed', '0.05'], ['kd', '24 000?'], ['width', '1 3/'], ['point', 'split']] as const
+  const state = texts.reduce((before, [field, text]) => reduceSetup(before, { do: 'type hold', viseId: 'v1', field, text }), newState('mm'))
+  keepDraft(keep, state)
+  const back = draftFrom(keep, 'in')
+  expect(holdTyped(back, 'v1')).toMatchObject(Object.fromEntries(texts))
+  expect([back.form.unit, back.atHand.unit]).toEqual(['mm', 'mm'])
+})
+
+it('takes on the unit worked in now where no length was typed, and loses nothing else for it', () => {
+  const keep = shelf(), state = ([['torqueNm', '60'], ['teeth', '4'], ['kd', '24000']] as const).reduce((before, [field, text]) => reduceSetup(before, { do: 'type hold', viseId: 'v1', field, text }), newState('mm'))
+  keepDraft(keep, { ...state, form: { ...state.form, use: 'grinding' } })
+  const back = draftFrom(keep, 'in')
+  expect([back.form.unit, back.atHand.unit, back.form.use]).toEqual(['in', 'in', 'grinding'])
+  expect(holdTyped(back, 'v1')).toMatchObject({ torqueNm: '60', teeth: '4', kd: '24000' })
+})
+
+it('opens what an earlier program left, which knew nothing of the clamp', () => {
+  const { atHand: _atHand, ...earlier } = newState('mm', 'v1'), form = { ...earlier.form, height: '30' }
+  expect(draftFrom(shelf(JSON.stringify({ version: 1, state: { ...earlier, form } })), 'mm')).toEqual({ ...newState('mm', 'v1'), form })
 })
 
 it('starts anew from nothing, from rubbish and from another version', () => {

@@ -1,4 +1,5 @@
 import type { SetupForm } from '#model/setup-form.ts'
+import { isUnitOpen } from '#web/setup/state/at-hand.ts'
 import { newState, type SetupState } from '#web/setup/state/setup-state.ts'
 
 const key = 'twinrest-setup-draft'
@@ -14,7 +15,7 @@ export function draftFrom(keep: Keep, unit: SetupForm['unit']): SetupState {
   try { kept = JSON.parse(keep.getItem(key) ?? 'null') } catch { return fresh }
   if (!isDraft(kept)) return fresh
   const state = { ...fresh, ...kept.state, typing: null }
-  return isBlank(state.form) ? { ...state, form: fresh.form } : state
+  return { ...state, form: isBlank(state.form) ? { ...state.form, unit } : state.form, atHand: isUnitOpen(state.atHand) ? { ...state.atHand, unit } : state.atHand }
 }
 
 /** Puts the screen away at each key. A browser that keeps nothing, or no more, loses the draft with the page. */
@@ -22,9 +23,9 @@ export function keepDraft(keep: Keep, state: SetupState): void {
   try { keep.setItem(key, JSON.stringify({ version, state })) } catch { /* Said once by the shell: this browser keeps nothing. */ }
 }
 
-/** Nothing was typed: the form takes on whatever unit is worked in now. */
-function isBlank({ height, offTop, between, along, proud, cuts, hollows, wishes }: SetupForm): boolean {
-  return [height, offTop, between, along, proud, ...Object.values(wishes)].every((text) => text === '') && cuts.length + hollows.length === 0
+/** No length was typed: the form takes on whatever unit is worked in now. */
+function isBlank({ height, offTop, between, along, proud, cuts, hollows, wishes, hold }: SetupForm): boolean {
+  return [height, offTop, between, along, proud, ...Object.values(wishes), hold?.width ?? '', hold?.drill ?? ''].every((text) => text === '') && cuts.length + hollows.length === 0
 }
 
 function isDraft(kept: unknown): kept is { readonly state: SetupState } {

@@ -2,6 +2,7 @@ import { emptyCutForm } from '#engine/setup/form.ts'
 import type { CutForm, SetupForm } from '#model/setup-form.ts'
 import { textAt, withText } from '#web/setup/state/field-path.ts'
 import { type Pattern, withPattern } from '#web/setup/state/hole-pattern.ts'
+import { type HoldField, withHold } from '#web/setup/state/hold-typed.ts'
 import { textRefusal } from '#web/setup/state/readable.ts'
 import type { Drawer, SetupState } from '#web/setup/state/setup-state.ts'
 
@@ -12,6 +13,7 @@ export type SetupAction =
   | { readonly do: 'type why not' | 'name setup' | 'name operation'; readonly text: string }
   | { readonly do: 'change form'; readonly fields: Partial<Pick<SetupForm, 'shape' | 'use'>> }
   | { readonly do: 'take side'; readonly side: NonNullable<SetupForm['side']> }
+  | { readonly do: 'type hold'; readonly viseId: string; readonly field: HoldField; readonly text: string }
   | { readonly do: 'add cut'; readonly kind: CutForm['kind'] }
   | { readonly do: 'change cut'; readonly index: number; readonly cut: CutForm }
   | { readonly do: 'mirror hole'; readonly index: number; readonly pattern: Pattern }
@@ -35,6 +37,7 @@ export function reduceSetup(state: SetupState, action: SetupAction): SetupState 
     case 'change form': return asking(state, { ...state.form, ...action.fields })
     // it says what will come out, not which bars serve: the choice looked at stays
     case 'take side': return { ...state, form: { ...state.form, side: action.side } }
+    case 'type hold': return withHold(state, action.viseId, action.field, action.text)
     case 'add cut': return { ...asking(state, { ...state.form, cuts: [...state.form.cuts, emptyCutForm(action.kind)] }), drawer: { of: 'cut', index: state.form.cuts.length } }
     case 'change cut': return asking(state, { ...state.form, cuts: state.form.cuts.with(action.index, action.cut) })
     case 'mirror hole': return asking(state, withPattern(state.form, action.index, action.pattern))
@@ -44,7 +47,8 @@ export function reduceSetup(state: SetupState, action: SetupAction): SetupState 
     case 'pull drawer': return { ...state, drawer: action.drawer }
     case 'take vise': return { ...state, viseId: action.viseId, chosen: null, drawer: null }
     case 'look at': return { ...state, chosen: action.chosen }
-    case 'put': return action.state
+    // another part, and the same vises, cutter and drill
+    case 'put': return { ...action.state, atHand: state.atHand }
     case 'saved': return { ...state, setupId: action.setupId }
   }
 }

@@ -1,5 +1,6 @@
 import { emptySetupForm } from '#engine/setup/form.ts'
 import type { SetupForm } from '#model/setup-form.ts'
+import { type AtHand, nothingAtHand } from '#web/setup/state/at-hand.ts'
 import { textAt, withText } from '#web/setup/state/field-path.ts'
 import { textRefusal } from '#web/setup/state/readable.ts'
 
@@ -11,6 +12,7 @@ export type SetupState = {
   /** Null: the last one used. */
   readonly viseId: string | null
   readonly form: SetupForm
+  readonly atHand: AtHand
   /** The field the cursor is in, the last text there that could be read, and whether a key was pressed there. */
   readonly typing: { readonly path: string; readonly lastGood: string; readonly begun: boolean } | null
   readonly drawer: Drawer
@@ -26,7 +28,7 @@ export type SetupState = {
 }
 
 export function newState(unit: SetupForm['unit'], viseId: string | null = null): SetupState {
-  return { viseId, form: emptySetupForm(unit), typing: null, drawer: null, chosen: null, whyNot: '', title: '', operation: '', setupId: null, partId: null }
+  return { viseId, form: emptySetupForm(unit), atHand: nothingAtHand(unit), typing: null, drawer: null, chosen: null, whyNot: '', title: '', operation: '', setupId: null, partId: null }
 }
 
 /**
