@@ -18,11 +18,10 @@ export const rooms = {
   tasks: { imports: ['model', 'words', 'reference', 'engine', 'drafting', 'store'], packages: ['csv-parse', 'csv-stringify', '@peculiar/x509', '@peculiar/asn1-x509', '@peculiar/asn1-schema', 'reflect-metadata', 'highs'] },
   // A door: parse, call one task, word the answer. An `if` about the trade belongs in a task or the engine.
   server: { imports: ['model', 'words', 'store', 'tasks'], packages: ['hono', '@hono/node-server', '@hono/zod-openapi', 'rate-limiter-flexible'] },
-  // A door that runs the engine itself, on each key. May know the *type* of the server's app for its typed client.
+  // A door that runs the engine itself, on each key, and asks the server by its HTTP interface alone.
   web: {
     imports: ['model', 'words', 'reference', 'engine', 'drafting'],
-    typesOnly: ['server'],
-    packages: ['react', 'react-dom', '@tanstack/react-virtual', 'idb', 'hono', '@fontsource-variable/atkinson-hyperlegible-next', 'highs'],
+    packages: ['react', 'react-dom', '@tanstack/react-virtual', 'idb', '@fontsource-variable/atkinson-hyperlegible-next', 'highs'],
   },
   // A door: parse, call one task, word the answer.
   cli: { imports: ['model', 'words', 'store', 'tasks', 'server'], packages: ['commander'] },

@@ -29,7 +29,7 @@ for (const file of files) {
     } else if (wanted.startsWith('#') || wanted.startsWith('.')) {
       const target = wanted.startsWith('#') ? join(src, wanted.slice(1)) : resolve(dirname(file), wanted)
       const targetRoom = relative(src, target).split('/')[0]
-      const allowed = targetRoom === room || rule.imports.includes(targetRoom) || (typeOnly && rule.typesOnly?.includes(targetRoom))
+      const allowed = targetRoom === room || rule.imports.includes(targetRoom)
       const asset = /\.(css|svg|json)(\?.*)?$/.test(wanted) || wanted.includes('?')
       if (targetRoom.startsWith('..')) { if (!isTest) say(`looks outside src for ${wanted}`) }
       else if (!allowed) say(`may not look into ${targetRoom} (${wanted}); ${room} sees ${rule.imports.join(', ') || 'nobody'}`)
