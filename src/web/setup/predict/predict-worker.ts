@@ -1,5 +1,5 @@
-import type { PredictionAsked } from '#engine/setup/prediction/asked.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
+import type { PredictionAsked } from '#engine/setup/prediction/asked.ts'
 import { type Prediction, runPrediction } from '#engine/setup/prediction/prediction.ts'
 
 /** Choices to foretell, in the order in which they are wanted; `key` comes back with each answer. */
