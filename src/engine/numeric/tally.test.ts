@@ -30,7 +30,7 @@ test('one value far from all others leaves the quantiles of the rest as they are
 })
 
 describe('of any values, in any pieces', () => {
-  const anyValues = fc.array(fc.double({ min: -1e3, max: 1e3, noNaN: true }), { minLength: 1, maxLength: 200 }), anyPiece = fc.integer({ min: 1, max: 7 }).map((half) => 2 * half)
+  const anyValues = fc.array(fc.double({ min: -1e3, max: 1e3, noNaN: true }), { minLength: 1, maxLength: 200 }), anyPiece = fc.integer({ min: 1, max: 14 })
 
   test('quantiles are those of the sorted list', () => {
     fc.assert(fc.property(anyValues, anyPiece, fc.double({ min: 0, max: 1, noNaN: true }), (list, piece, share) => {

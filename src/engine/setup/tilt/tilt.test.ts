@@ -66,6 +66,17 @@ describe('a prediction', () => {
     expect(tiltOf({ ...question, seed: 2 })).not.toEqual(tiltOf(question))
   })
 
+  test('is the same among others: taken in turn, one left half-way, one stopped', () => {
+    const questions = [[4, 56], [4, 30, 56]].map((ys) => questionOf(ys, [5, 75, 145], 0.8, 0.4)), alone = questions.map(tiltOf)
+    const left = runTilt(questions[1]!), stopped = runTilt(questions[0]!), runs = questions.map(runTilt), ends = new Map<number, Tilted>()
+    left.next()
+    stopped.next()
+    stopped.return(alone[0]!)
+    while (ends.size < runs.length) runs.forEach((run, k) => { const next = run.next(); if (next.done === true) ends.set(k, ends.get(k) ?? next.value) })
+    expect([0, 1].map((k) => ends.get(k))).toEqual(alone)
+    expect(questions.map(tiltOf)).toEqual(alone)
+  })
+
   test('widens with every uncertainty', () => {
     const at = (barUm: number, stationUm: number) => predicted(questionOf([4, 56], [5, 75, 145], barUm, stationUm))
     for (const [less, more] of [[at(0.5, 0.3), at(1, 0.3)], [at(0.5, 0.3), at(0.5, 0.6)]] as const) {
