@@ -56,7 +56,7 @@ test('7 µm between two bars: squared by the jaw the low one is loose and nothin
   await expect(free).toContainText(/8(\.\d)? µm over 60 \(0\.13\d µm for each mm\)/)
   await expect(free).not.toContainText('does not carry')
   await side(page, 'unknown')
-  await expect(comesOut(page)).toContainText('free about')
+  await expect(comesOut(page)).toContainText('Free about')
   await expect(comesOut(page)).toContainText('squared by the jaw about')
   await expectAccessible(page)
 })

@@ -7,7 +7,7 @@ const data: SeatPictureData = {
   title: 'How it lies', description: '', lengthMm: 60, widthMm: 60, slopeUmPerMm: 0,
   bars: [{ label: '25 A', xMm: -20, yMm: 0, thicknessMm: 8, lengthMm: 100, aboveUm: 7, gapUm: 0, gapSaid: '0 µm' }, { label: '25 B', xMm: -20, yMm: 52, thicknessMm: 8, lengthMm: 100, aboveUm: 0, gapUm: 7, gapSaid: '7 µm' }],
   loose: [{ along: 0, across: 1, said: '7 µm' }, { along: 1, across: 1, said: '7 µm' }],
-  words: { fixedJaw: 'fixed jaw', movingJaw: 'moving jaw', loose: 'loose', carries: 'carries', times: (factor) => `gaps × ${factor}` },
+  words: { fixedJaw: 'fixed jaw', movingJaw: 'moving jaw', loose: 'loose', carries: 'carries', leftEnd: 'left end', times: (factor) => `gaps × ${factor}` },
 }
 
 test('the gap on paper is the gap times the factor that is stated, at the scale of the section', () => {
@@ -15,6 +15,14 @@ test('the gap on paper is the gap times the factor that is stated, at the scale 
   const tops = items.flatMap((item) => (item.kind === 'shape' && item.line === 'bar' ? [Math.min(...item.points.map(([, y]) => y))] : [])), scale = (widthMm - 20) / 60
   expect(tops[1]! - tops[0]!).toBeCloseTo((7 / 1000) * scale * factor, 9)
   expect(texts.filter((text) => text === 'loose 7 µm')).toHaveLength(3)
+})
+
+test('a corner loose at the left end is crossed at the bottom, where every plan has its left end', () => {
+  const marks = (along: 0 | 1) => seatPicture({ ...data, loose: [{ along, across: 1, said: '7 µm' }] }, { widthMm: 96 }).items
+    .flatMap((item) => (item.kind === 'line' && item.line === 'danger' ? [item.from[1]] : item.kind === 'text' && item.text === 'left end' ? [-item.at[1]] : []))
+  const atLeft = marks(0), atRight = marks(1), leftEnd = -atLeft.at(-1)!
+  expect(leftEnd - atLeft[0]!).toBeLessThan(15)
+  expect(leftEnd - atRight[0]!).toBeGreaterThan(35)
 })
 
 test('every word stays on the paper, whatever the gaps and the slope', () => {

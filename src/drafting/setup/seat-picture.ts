@@ -15,19 +15,19 @@ export type SeatPictureData = {
   readonly slopeUmPerMm: number
   /** Corners that do not touch, as shares of length and width, each with what is said there. */
   readonly loose: readonly { readonly along: 0 | 1; readonly across: 0 | 1; readonly said: string }[]
-  readonly words: { readonly fixedJaw: string; readonly movingJaw: string; readonly loose: string; readonly carries: string; readonly times: (factor: number) => string }
+  readonly words: { readonly fixedJaw: string; readonly movingJaw: string; readonly loose: string; readonly carries: string; readonly leftEnd: string; readonly times: (factor: number) => string }
 }
 
 const edgeMm = 2, jawMm = 8, rowMm = 5, sectionMm = 34, gapRoomMm = 9
 
 /**
- * The seat as it is, gaps enlarged by a factor that is stated: the section across over the bars, and the plan with the corners
- * that do not touch marked by a cross and in words.
+ * The seat as it is, gaps enlarged by a factor that is stated: the section across over the bars, and the plan, left end at the
+ * bottom as on every sheet, with the corners that do not touch marked by a cross and in words.
  */
 export function seatPicture(data: SeatPictureData, { widthMm }: { readonly widthMm: number }): Scene {
   const scale = (widthMm - 2 * (edgeMm + jawMm)) / data.widthMm, leftMm = edgeMm + jawMm, section = sectionItems(data, leftMm, scale, widthMm), planTopMm = rowMm * 2 + sectionMm + 6
   const depthMm = Math.min(46, data.lengthMm * scale), plan = planItems(data, leftMm, planTopMm, scale, depthMm / data.lengthMm)
-  return { title: data.title, description: data.description, widthMm, heightMm: planTopMm + depthMm + 2, items: [...section, ...plan], fields: [] }
+  return { title: data.title, description: data.description, widthMm, heightMm: planTopMm + depthMm + rowMm + 1, items: [...section, ...plan], fields: [] }
 }
 
 function sectionItems({ bars, widthMm: acrossMm, slopeUmPerMm, words }: SeatPictureData, leftMm: number, scale: number, paperMm: number): readonly Item[] {
@@ -60,12 +60,12 @@ function barSaid({ label, gapUm, gapSaid }: SeatPictureBar, words: SeatPictureDa
 }
 
 function planItems({ bars, lengthMm, widthMm, loose, words }: SeatPictureData, leftMm: number, topMm: number, across: number, along: number): readonly Item[] {
-  const xOf = (yMm: number) => leftMm + yMm * across, yOf = (xMm: number) => topMm + xMm * along, inside = (xMm: number) => Math.min(lengthMm, Math.max(0, xMm))
+  const xOf = (yMm: number) => leftMm + yMm * across, endMm = topMm + lengthMm * along, yOf = (xMm: number) => endMm - xMm * along, inside = (xMm: number) => Math.min(lengthMm, Math.max(0, xMm))
   return [
     boxOf([xOf(0), yOf(0)], [xOf(widthMm), yOf(lengthMm)], 'outline', 'none'),
     ...bars.map((bar) => boxOf([xOf(bar.yMm), yOf(inside(bar.xMm))], [xOf(bar.yMm + bar.thicknessMm), yOf(inside(bar.xMm + bar.lengthMm))], 'hidden', 'bar')),
     ...loose.flatMap(({ along: end, across: side, said }): readonly Item[] => {
-      const x = xOf(side * widthMm), y = yOf(end * lengthMm), inX = side === 0 ? 1 : -1, inY = end === 0 ? 1 : -1, cx = x + inX * 4, cy = y + inY * 4, text = `${words.loose} ${said}`
+      const x = xOf(side * widthMm), y = yOf(end * lengthMm), inX = side === 0 ? 1 : -1, inY = end === 0 ? -1 : 1, cx = x + inX * 4, cy = y + inY * 4, text = `${words.loose} ${said}`
       const own = bars.filter(({ yMm, thicknessMm }) => (yMm + thicknessMm / 2 < widthMm / 2) === (side === 0)), clear = side === 0 ? Math.max(x + 8, ...own.map((bar) => xOf(bar.yMm + bar.thicknessMm) + 2)) : Math.min(x - 8, ...own.map((bar) => xOf(bar.yMm) - 2))
       const room = Math.abs(xOf(widthMm / 2) - clear) - 1, shown = textWidthMm(text, letteringMm, true) <= room ? text : said
       return [
@@ -73,6 +73,7 @@ function planItems({ bars, lengthMm, widthMm, loose, words }: SeatPictureData, l
         textOf([clear, cy], shown, { anchor: side === 0 ? 'start' : 'end', bold: true, tone: 'danger' }),
       ]
     }),
+    textOf([xOf(widthMm / 2), endMm + rowMm / 2 + 0.5], words.leftEnd, { tone: 'thin', anchor: 'middle' }),
   ]
 }
 

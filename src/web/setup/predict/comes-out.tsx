@@ -10,7 +10,7 @@ import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { AfterTheCut } from '#web/setup/predict/after-the-cut.tsx'
 import { sayComesOut, sayContribution, sayFigures } from '#web/setup/predict/say-prediction.ts'
-import { SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
+import { saidByPicture, SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
 import '#web/setup/predict/predict.css'
 import { isRefused } from '#web/setup/view/view-from.ts'
 
@@ -71,7 +71,7 @@ function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choic
     <section aria-label={way.held ? 'Squared by the fixed jaw' : 'Free on its bars'}>
       {alone ? null : <h3>{way.held ? 'If the fixed jaw squares it' : 'If it lies free on its bars'}</h3>}
       <SeatDrawing way={way} choice={choice} />
-      <ul className="setup-points">{findings.map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units, nameOf)}</li>)}</ul>
+      <ul className="setup-points">{findings.filter(({ code }) => !saidByPicture.includes(code)).map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units, nameOf)}</li>)}</ul>
       {coming.status === 'predicted' ? (
         <details className="comes-out-more">
           <summary>Figures, and what they hang on</summary>

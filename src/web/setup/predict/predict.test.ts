@@ -18,8 +18,8 @@ const way = (held: boolean, more: Coming = coming): WayForetold => ({ held, comi
 const told = (...ways: readonly WayForetold[]): Prediction => ({ status: 'foretold', ways })
 
 test('said for one way, for both, and for none', () => {
-  expect(sayComesOut(told(way(true)), units)).toBe('about 8 µm out of parallel, in 95 of 100 cases at most 11 µm')
-  expect(sayComesOut(told(way(false), way(true, { status: 'tips' })), units)).toBe('free about 8 µm out of parallel, in 95 of 100 cases at most 11 µm; squared by the jaw not to be foretold, see below')
+  expect(sayComesOut(told(way(true)), units)).toBe('About 8 µm out of parallel, in 95 of 100 cases at most 11 µm')
+  expect(sayComesOut(told(way(false), way(true, { status: 'tips' })), units)).toBe('Free about 8 µm out of parallel, in 95 of 100 cases at most 11 µm; squared by the jaw not to be foretold, see below')
   expect(sayShortly(told(way(true, { ...coming, chanceWithin: 0.9 })), units)).toBe('comes out within 11 µm: may miss the tolerance')
   expect(sayShortly(told({ ...way(true), notKnown: [{ code: 'squareness-not-known', facts: {} }] }), units)).toBe('comes out within 11 µm as far as was measured')
   expect(sayShortly(told(way(false), way(true, { ...coming, overall: { medianUm: 0, q95Um: 0.01 } })), units)).toBe('comes out within 11 µm free or less than 0.1 µm squared by the jaw')

@@ -1,13 +1,13 @@
 import type { Contribution, Foretold, Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
 import type { Units } from '#model/shop-record.ts'
 import { contributorText } from '#words/findings/seat.ts'
-import { type NameOf, type Wording, wordingFor } from '#words/wording.ts'
+import { capital, type NameOf, type Wording, wordingFor } from '#words/wording.ts'
 
-/** `about 3 µm out of parallel, in 95 of 100 cases at most 8 µm`; where nobody knows the side at the jaw, both ways. Null: nothing is foretold. */
+/** `About 3 µm out of parallel, in 95 of 100 cases at most 8 µm`; where nobody knows the side at the jaw, both ways. Null: nothing is foretold. */
 export function sayComesOut(prediction: Prediction, units: Units): string | null {
   if (prediction.status !== 'foretold') return null
   const w = wordingFor(units), several = prediction.ways.length > 1
-  return prediction.ways.map((way) => `${several ? (way.held ? 'squared by the jaw ' : 'free ') : ''}${sayWay(way, w)}`).join('; ')
+  return capital(prediction.ways.map((way) => `${several ? (way.held ? 'squared by the jaw ' : 'free ') : ''}${sayWay(way, w)}`).join('; '))
 }
 
 function sayWay({ coming }: WayForetold, w: Wording): string {
@@ -35,5 +35,5 @@ export function sayFigures({ medianUm, lowUm, highUm }: Foretold, overMm: number
 /** `35 C: 3 µm of it; 2.5 µm less if measured with the shop’s own instrument`. */
 export function sayContribution({ of, bar, shareUm, gainUm }: Contribution, units: Units, nameOf: NameOf): string {
   const w = wordingFor(units, nameOf), said = contributorText({ of, bar }, w)
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}: ${w.micrometres(shareUm)} of the 95 %${gainUm === null ? '' : `, ${w.micrometres(Math.max(0, gainUm))} less if measured with the shop’s own instrument`}`
+  return `${capital(said)}: ${w.micrometres(shareUm)} of the 95 %${gainUm === null ? '' : `, ${w.micrometres(Math.max(0, gainUm))} less if measured with the shop’s own instrument`}`
 }

@@ -3,10 +3,14 @@ import { seatPicture, type SeatPictureData } from '#drafting/setup/seat-picture.
 import type { WayForetold } from '#engine/setup/prediction/prediction.ts'
 import type { Part } from '#model/part.ts'
 import type { Choice } from '#model/setup.ts'
+import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { wordingFor } from '#words/wording.ts'
 import { Drawing } from '#web/parts/drawing.tsx'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
+
+/** Codes of findings that the picture says, each where it is. */
+export const saidByPicture: readonly string[] = ['corner-loose']
 
 /** The seat with its gaps enlarged; none where the part rocks or tips, which no one picture shows. */
 export function SeatDrawing({ way, choice }: { readonly way: WayForetold; readonly choice: Choice }) {
@@ -29,7 +33,7 @@ function pictureData({ seat }: WayForetold, { bars: ids, places }: Choice, part:
   const loose = seat.loose.corners.map(({ corner, gapUm }) => ({ along: corner.endsWith('left') ? 0 : 1, across: corner.startsWith('fixed') ? 0 : 1, said: w.micrometres(gapUm) }) as const)
   return {
     title: 'How it lies', lengthMm: part.alongJawsMm!, widthMm: part.betweenJawsMm!, bars, loose, slopeUmPerMm: seat.plane.cUmPerMm,
-    description: loose.length === 0 ? 'Every corner touches.' : `Loose: ${seat.loose.corners.map(({ corner, gapUm }) => `${corner.replace('-', ' ')} by ${w.micrometres(gapUm)}`).join(', ')}.`,
-    words: { fixedJaw: 'fixed jaw', movingJaw: terms.movingJaw, loose: 'loose', carries: 'carries', times: (factor) => `gaps × ${factor}` },
+    description: loose.length === 0 ? 'Every corner touches.' : seat.loose.corners.map(({ corner, gapUm }) => saySetupFinding({ code: 'corner-loose', facts: { corner, gapUm } }, units)).join(' '),
+    words: { fixedJaw: 'fixed jaw', movingJaw: terms.movingJaw, loose: 'loose', carries: 'carries', leftEnd: 'left end', times: (factor) => `gaps × ${factor}` },
   }
 }
