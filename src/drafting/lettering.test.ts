@@ -23,6 +23,7 @@ test('lines keep every word and their width', () => {
     for (const line of lines) expect(textWidthMm(line, 3.6)).toBeLessThanOrEqual(width)
   }), { numRuns: 200, seed: 1 })
   expect(wrapped('a  b', 100, 3.6)).toEqual(['a b'])
+  for (let width = 20; width < 80; width += 1) expect(wrapped('Spring or filler between: 47.3 mm. By 12 µm.', width, 3.6).filter((line) => /^(mm|µm)/.test(line))).toEqual([])
   expect(wrapped('Donaudampfschiff', 12, 3.6).join('')).toBe('Donaudampfschiff')
 })
 

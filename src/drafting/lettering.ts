@@ -22,12 +22,12 @@ export function textBoxOf(text: TextItem): Box {
     : { x0Mm: x - up, x1Mm: x + down, y0Mm: y + before - width, y1Mm: y + before }
 }
 
-/** Lines of at most `widthMm`, broken at spaces; a word that is wider than a line is broken anywhere. Keeps every letter. */
+/** Lines of at most `widthMm`, broken at spaces; a word that is wider than a line is broken anywhere. Keeps every letter, and a unit with its number. */
 export function wrapped(text: string, widthMm: number, sizeMm: number, bold = false): readonly string[] {
   const lines: string[] = []
   let line = ''
   const fits = (words: string) => textWidthMm(words, sizeMm, bold) <= widthMm
-  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+  for (const word of text.split(/(?<!\d(?= (?:mm|in|µm)\b))\s+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`
     if (fits(longer)) { line = longer; continue }
     if (line !== '') lines.push(line)
