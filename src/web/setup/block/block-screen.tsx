@@ -37,13 +37,14 @@ export function BlockScreen({ shop }: { readonly shop: ShopSnapshot }) {
   })), [raw, finish, rod, vise, pairs, units.length])
   const answer = block && 'answer' in block ? block.answer : null, order = answer?.orders.find((one) => one.order === name)
   const labelOf = (id: string) => { const pair = pairs.find((one) => one.id === id); return pair ? `${pair.label}, slot ${pair.slot}${pair.state}` : id }
+  const inBrackets = (id: string) => labelOf(id).replace(/, (slot .*)$/, ' ($1)')
   const fields = (texts: Texts, put: (texts: Texts) => void, more: string) => sizes.map(([key]) => <LengthField key={key} label={key} more={more} value={texts[key]} onChange={(text) => put({ ...texts, [key]: text })} />)
   return (
     <BesidePage title="Six-side block" typedFirst sheet={order && vise ? <BlockSteps order={order} jawMm={viseFrom(vise).jawHeightMm} labelOf={labelOf} /> : <p className="small">The faces stand here one after the other as soon as the raw and the finished block are known.</p>}>
       {order === undefined ? null : (
         <section className="beside-answer" aria-label="Answer" aria-live="polite">
           <h2>{order.one.length > 0 ? `One pair for the long faces: ${labelOf(order.one[0]!)}` : 'No one pair does for all four long faces'}</h2>
-          {order.one.length > 1 ? <p>Also: {listOf(order.one.slice(1, 4).map(labelOf))}.</p> : null}
+          {order.one.length > 1 ? <p>Also: {listOf(order.one.slice(1, 4).map(inBrackets))}.</p> : null}
           <p>{order.changes === 0 ? 'Nothing is changed over all six faces.' : `${order.changes} ${order.changes === 1 ? 'change' : 'changes'} of bars over all six faces.`}</p>
           {order.because.map(({ code, facts }) => <p key={code}>{sayFinding({ code, facts }, units)}</p>)}
         </section>

@@ -10,7 +10,7 @@ import { Cautions } from '#web/setup/beside/cautions.tsx'
 import { rackHere, type RackPair } from '#web/setup/beside/rack-here.ts'
 import { dayList } from '#web/setup/day/day-list.ts'
 import { sayPart } from '#web/setup/saved/say-setup.ts'
-import { dayOf, today } from '#web/today.ts'
+import { dayOf, sayDay, today } from '#web/today.ts'
 import { useTerms, useUnits } from '#web/units.ts'
 
 const mostListed = 60
@@ -55,7 +55,7 @@ export function DayScreen({ shop }: { readonly shop: ShopSnapshot }) {
           <li key={setup.id}>
             <button type="button" className="setup-row setup-row--last" aria-pressed={chosen.includes(setup.id)} onClick={() => toggle(setup.id)}>
               <strong className="name-text">{chosen.includes(setup.id) ? `${chosen.indexOf(setup.id) + 1}. ` : ''}{nameOfSetup(setup)}</strong>
-              <span className="name-text">{[shop.vises.find(({ id }) => id === setup.viseId)?.name ?? terms.vise, sayPart(setup.form), dayOf(setup.usedAtIso) === today() ? 'today' : dayOf(setup.usedAtIso)].join(' · ')}</span>
+              <span className="name-text">{[shop.vises.find(({ id }) => id === setup.viseId)?.name ?? terms.vise, ...(isNamed(setup) ? [sayPart(setup.form)] : []), dayOf(setup.usedAtIso) === today() ? 'today' : sayDay(setup.usedAtIso).replaceAll(' ', '\u00a0')].join(' · ')}</span>
             </button>
           </li>
         ))}
@@ -68,7 +68,9 @@ export function DayScreen({ shop }: { readonly shop: ShopSnapshot }) {
 /** The order in which pairs are liked: trusted before others, then the lowest. */
 const trustedFirst = (pairs: readonly RackPair[]): readonly RackPair[] => pairs.toSorted((a, b) => Number(a.state !== '') - Number(b.state !== ''))
 
-const nameOfSetup = ({ title, operation, form }: SetupRecord): string => [title, operation].filter((text) => text !== '').join(', ') || sayPart(form)
+/** A setup without a name of its own is called by its part. */
+const isNamed = ({ title, operation }: SetupRecord): boolean => title !== '' || operation !== ''
+const nameOfSetup = (setup: SetupRecord): string => (isNamed(setup) ? [setup.title, setup.operation].filter((text) => text !== '').join(', ') : sayPart(setup.form))
 
 /** Setups of one part: by the part they were opened from, else by their title. */
 const partKey = ({ partId, title }: SetupRecord): string | null => partId ?? (title === '' ? null : title)

@@ -69,9 +69,10 @@ export function RowScreen({ shop }: { readonly shop: ShopSnapshot }) {
       </div>
       {unfit.length === 0 ? null : <p className="beside-warn">The setup does not serve in {listOf(unfit)}: leave that {terms.vise} out of the row, or take pairs of another height.</p>}
       {asked.refusal ? <p className="beside-warn" role="alert">{sayRefusal(asked.refusal, units)}</p> : null}
-      {asked.beds.missing.length > 0 && vises.length > 0 ? <p className="beside-warn">Bed not measured: {listOf(asked.beds.missing)}. Type its height against the others of the row, or <Link to={`/shop/vise/${vises.find(({ name }) => asked.beds.missing.includes(name))!.id}/measure`}>measure it</Link>.</p> : null}
+      {asked.beds.missing.length > 0 && vises.length > 0 ? <p className="beside-warn">Bed not measured: {listOf(asked.beds.missing)}. Type {asked.beds.missing.length > 1 ? 'their heights against each other' : 'its height against the others of the row'}, or <Link to={`/shop/vise/${vises.find(({ name }) => asked.beds.missing.includes(name))!.id}/measure`}>measure {asked.beds.missing[0]}</Link>.</p> : null}
       <Toggles label={`${capital(terms.vise)}s of the row`} options={all.map(({ id, name }) => ({ value: id, label: name }))} chosen={inRow} onChange={setInRow} />
       <Choice label="Z" value={oneZ ? 'one' : 'each'} onChange={(value) => setOneZ(value === 'one')} options={[{ value: 'one', label: 'one Z for all' }, { value: 'each', label: 'a Z each' }]} />
+      <p className="small">{oneZ ? `One program zero for all: the pairs are dealt so that the tops lie as close together as they can. The Z of a ${terms.vise} is what its top still differs from the first.` : `Each ${terms.vise} takes the Z that stands beside it: beds may differ, and the pairs are dealt by how alike their two bars are.`}</p>
       <fieldset className="boxed"><legend>Heights of the beds, µm</legend>
         <div className="field-list">{vises.map(({ id, name, measured }) => bedField(id, name, measured?.rowBed?.um))}</div>
         <p className="small">Against each other, by an {terms.indicator} from one zero, + is higher. What stands faintly is in the {terms.vise}’s record.</p>
