@@ -16,7 +16,7 @@ const known = ['vise', 'part', 'cuts', 'wishes', 'ways'] as const
  * @throws Refusal `field-missing` for what is no record, `unknown-key`, `too-deep`, and as `readLengthMm`
  */
 export function readPartFile(raw: unknown): PartFile {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: '', given: Array.isArray(raw) ? 'a list' : typeof raw, needed: 'record with part' })
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: '', given: Array.isArray(raw) ? 'a list' : typeof raw, needed: 'a record with part' })
   const strange = Object.keys(raw).filter((key) => !(known as readonly string[]).includes(key))
   if (strange.length > 0) throw new Refusal('unknown-key', { keys: strange, needed: [...known] })
   const { vise = null, ...rest } = withLengths(raw, '') as { readonly [key: string]: unknown }

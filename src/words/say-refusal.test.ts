@@ -12,6 +12,7 @@ describe('a refusal as a sentence', () => {
   it.each([
     [{ code: 'not-a-number', facts: { field: 'part.heightMm', given: 'abc', needed: 'number' } }, plainUnits, "Part height: 'abc' is no length; type a number such as 25.4, 7/8 or 1 3/8."],
     [{ code: 'not-a-number', facts: { field: 'cuts[0].pointAngleDeg', given: 'steep', needed: 'number' } }, plainUnits, "Hole 1, point angle: 'steep' is no number; type a number such as 25.4, 7/8 or 1 3/8."],
+    [{ code: 'too-large', facts: { field: 'part.heightMm', given: 1e99, needed: { mostMm: 1e6 } } }, plainUnits, 'Part height: 1e+99 is too large; give at most 1000000 and check the unit.'],
     [{ code: 'size-not-positive', facts: { field: 'part.heightMm', given: -25.4, needed: { above: 0 } } }, inch, 'Part height: −1 given; it must be more than 0.'],
     [{ code: 'size-not-positive', facts: { field: 'height', of: 'part.heightMm', given: -25.4, needed: { aboveMm: 0 } } }, inch, 'Height: −1 given; it must be more than 0.'],
     [{ code: 'part-wider-than-opening', facts: { field: 'part.betweenJawsMm', given: 200.5, needed: 150 } }, comma, 'Part, between jaws: the part is 200,5 between the jaws and the vice opens 150; turn the part or take a larger vice.'],

@@ -29,7 +29,7 @@ export function wordingFor(units: Units, nameOf: NameOf = (id) => id): Wording {
   return {
     ...termsFor(units.words),
     units,
-    length: (mm) => (typeof mm === 'number' ? wordLength(mm, units) : '?'),
+    length: (mm) => (typeof mm === 'number' ? (isBeyondWords(mm) ? String(mm) : wordLength(mm, units)) : '?'),
     micrometres: (um) => `${number(um, 1)} µm`,
     number: (value) => number(value),
     text: (words, last) => listOf((Array.isArray(words) ? words : [words]).map((word: Fact | undefined) => plain(word)), last),
@@ -64,5 +64,8 @@ const plain = (word: Fact | undefined): string =>
 
 function numberText(value: number, units: Units, mostDecimals: number): string {
   if (!Number.isFinite(value)) return '?'
-  return Math.abs(value) >= 1e15 ? String(value) : wordNumber(value, units.decimalMark, null, mostDecimals)
+  return isBeyondWords(value) ? String(value) : wordNumber(value, units.decimalMark, null, mostDecimals)
 }
+
+/** So large that decimal places would be made up: said as it was given. */
+const isBeyondWords = (value: number): boolean => Math.abs(value) >= 1e15
