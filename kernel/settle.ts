@@ -10,10 +10,13 @@ const pairBytes: usize = 16, bracketBytes: usize = 80
  * Which sum is the highest cannot be foreseen: there is no branch on it, and of all pairs that are not done yet each is taken
  * one step further before the first comes again, so that none waits for the one before.
  *
- * @param heights   pair by pair, `row` bytes each, place by place, the first line up to `split`, each line from left to right
- * @param xs        of each place, twice
- * @param brackets  room for a bracket a pair; `open` for a word a pair
- * @param perApart  1 / distance from the first line to the second
+ * @param heights    pair by pair, `row` bytes each, place by place, the first line up to `split`, each line from left to right
+ * @param xs         of each place, twice; no two of a line alike
+ * @param weightOne  the part of the load that the first line carries; `weightTwo` the rest
+ * @param loadX      between the ends of those sums, and on none of them
+ * @param perApart   1 / distance from the first line to the second
+ * @param brackets   room for a bracket a pair; `open` for a word a pair
+ * @param along      slopes, written here: a pair of numbers for each pair of trials; `across` the same
  */
 export function settle(
   heights: usize, row: usize, xs: usize, split: i32, places: i32, weightOne: f64, weightTwo: f64, loadX: f64, perApart: f64,

@@ -2,7 +2,8 @@
  * Counts values by size and sign, and adds their distances from `from` and the squares of those. A value is in bin
  * |value| · perUnit from the middle up, a negative one from there down; the first and the last bin hold all beyond.
  *
- * @param binOf   two bytes for each value: the bin it was counted in, written here
+ * @param values  read in pairs: eight bytes more than an odd number of them, which are not counted
+ * @param binOf   two bytes for each value, and for that one more: the bin it was counted in, written here
  * @param counts  a word for each bin, 2 · half of them
  * @param sums    Σ distance and Σ distance² of the even places and of the odd ones: four numbers
  */

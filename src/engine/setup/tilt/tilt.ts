@@ -57,6 +57,7 @@ export function tiltOf(question: TiltQuestion): Tilted {
  *
  * The same on every machine: nothing but + − × ÷, √ and tables.
  *
+ * @throws Refusal as `takeKernel`
  * @source JCGM-101 SEAT-MODEL
  */
 export function* runTilt(question: TiltQuestion): Generator<number, Tilted> {

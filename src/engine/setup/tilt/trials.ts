@@ -13,7 +13,7 @@ export const batchTrials = 256
 /** Where the load stands: one place, or two a hair to either side where it stands over a line through two points. */
 type Loads = readonly (readonly [number, number])[]
 
-/** Bytes that `slopesOf` needs at most. */
+/** Bytes that `slopesOf` needs at most: the draws of each source, heights of each spot and what finds their seats, and some for all. */
 export const bytesForSlopes = ({ spots, sources }: TiltQuestion): number => bytesForNormals + 8 * batchTrials * (sources.length + 4 * spots.length + 32)
 
 /** Trials done before a worker may report or stop; whole batches, and few enough to be counted while they are at hand. */
@@ -23,7 +23,8 @@ const pauseEvery = 80 * batchTrials
 export function* slopesOf(question: TiltQuestion, loads: Loads, lists: KernelLists, along: Float64Array, across: Float64Array): globalThis.Generator<number, void> {
   const { spots, sources, seed, nominalUm, jawSlopeUmPerMm } = question, held = jawSlopeUmPerMm !== null
   const ofKind = (dist: Spread['dist']) => sources.filter(({ spread }) => spread.dist === dist)
-  const normal = ofKind('normal'), drawn = [...normal, ...ofKind('rect')], normals = new Normals(lists, generatorFrom(seed)), draws = lists.floats(drawn.length * batchTrials), normalDraws = draws.subarray(0, normal.length * batchTrials), evenDraws = draws.subarray(normalDraws.length)
+  const normal = ofKind('normal'), drawn = [...normal, ...ofKind('rect')], normals = new Normals(lists, generatorFrom(seed))
+  const draws = lists.floats(drawn.length * batchTrials), normalDraws = draws.subarray(0, normal.length * batchTrials), evenDraws = draws.subarray(normalDraws.length)
   const termsOf = (share: (source: TiltSource) => number): Mix['terms'] =>
     drawn.map((source, s) => ({ factor: scaleOf(source) * share(source), draws: draws.subarray(s * batchTrials, (s + 1) * batchTrials) })).filter(({ factor }) => factor !== 0)
 
