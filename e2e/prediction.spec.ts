@@ -59,6 +59,13 @@ test('7 µm between two bars: squared by the jaw the low one is loose and nothin
   await expect(comesOut(page)).toContainText('Free about')
   await expect(comesOut(page)).toContainText('squared by the jaw about')
   await expectAccessible(page)
+  // what keeps it from being worked out is said, and the next change tries anew
+  const refuses = `addEventListener('message', () => postMessage({ refused: { code: 'no-vector-instructions', facts: {} } }))`
+  for (const [name, worker, said] of [['cast', 'throw new Error()', 'something failed on this device'], ['round', refuses, 'needs WebAssembly with vector instructions']] as const) {
+    await page.route('**/predict-worker*', (route) => route.fulfill({ contentType: 'text/javascript', body: worker }))
+    await comesOut(page).getByRole('radio', { name, exact: true }).check()
+    await expect(comesOut(page).getByRole('status')).toContainText(said)
+  }
 })
 
 test('it comes after the ranking and changes nothing of it; a missed tolerance is said', async ({ page }) => {
