@@ -6,8 +6,7 @@ import type { CheckOfShop } from '#tasks/inspect/check-of-shop.ts'
 import { calledSize } from '#words/say-bar.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { plusMinus } from '#words/say-uncertainty.ts'
-
-const verdictWords = { 'proved': 'proved', 'not-proved': 'not proved', 'out': 'out' } as const
+import { verdictWords } from '#words/verdict-words.ts'
 
 /** A check as text: what was taken, each bar, two as a pair, what is proved, what to look at again. */
 export function checkText({ check, checked, bars, replacedBy }: Omit<CheckOfShop, 'bars'> & { readonly bars: readonly { readonly id: string; readonly name: string; readonly code: string }[] }, units: Units, columns: number): string {
@@ -19,13 +18,18 @@ export function checkText({ check, checked, bars, replacedBy }: Omit<CheckOfShop
   const um = (value: number | null | undefined): string => (value === null || value === undefined ? '–' : wordNumber(value, units.decimalMark, null, 1))
   const height = (mm: number | null): string => (mm === null ? '–' : wordLength(mm, units, { decimals: units.length === 'mm' ? 4 : 5 }))
   const sayUses = (of: readonly { readonly use: string; readonly limitUm: number; readonly verdict: keyof typeof verdictWords }[]): string =>
-    of.map(({ use, limitUm, verdict }) => `${use} ${um(limitUm)} µm: ${verdictWords[verdict]}`).join(' · ')
+    of.map(({ use, limitUm, verdict }) => `${use} ${um(limitUm)} µm: ${verdictWords[verdict].word}`).join(' · ')
   const { took, zero, closing, temperature } = check
   const tools = [took?.instrument, took?.plate, took?.blocks].flatMap((tool) => (tool ? [plainText(tool.name)] : []))
   const head = [
     `${checkWords[check.method]}, ${check.atIso.slice(0, 16).replace('T', ' ')} UTC${check.person === '' ? '' : `, ${plainText(check.person)}`}. Check ${check.id}.`,
     ...(replacedBy === null ? [] : [`Replaced by check ${replacedBy}.`]), ...(check.replaces === null ? [] : [`It replaces check ${check.replaces}.`]),
-    [...tools, ...(zero ? [`zero on ${zero.on === 'block' ? 'a block of' : nameOf(zero.bar)} ${withUnit(zero.heightMm, units)}`] : []), ...(closing ? [`closing zero ${um(closing.um)} µm`] : []), ...(temperature ? [`${wordNumber(temperature.c, units.decimalMark)} °C`] : [])].join(' · '),
+    [
+      ...tools,
+      ...(zero ? [`zero on ${zero.on === 'block' ? 'a block of' : nameOf(zero.bar)} ${withUnit(zero.heightMm, units)}`] : []),
+      ...(closing ? [`closing zero ${um(closing.um)} µm`] : []),
+      ...(temperature ? [`${wordNumber(temperature.c, units.decimalMark)} °C`] : []),
+    ].join(' · '),
   ].filter((line) => line !== '').map((line) => wrapped(line, columns)).join('')
   const table = inColumns([
     ['bar', `height ${units.length}`, '± µm', 'parallel µm', 'taper', 'crown', 'proved to µm'],
@@ -36,7 +40,12 @@ export function checkText({ check, checked, bars, replacedBy }: Omit<CheckOfShop
   ], [1, 2, 3, 4, 5, 6])
   const { pair, pairUses } = checked
   const pairLines = pair === null ? [] : [
-    `Pair: mean difference ${um(pair.meanDifferenceUm)} µm, at worst ${um(pair.worstAsLaidUm)} µm as laid${pair.worstTurnedUm === null ? '' : `, ${um(pair.worstTurnedUm)} µm turned end for end`}${pair.uncertainty ? ` (${plusMinus(pair.uncertainty.difference.u, units)})` : ''}${pair.provedToUm === undefined ? '' : `; proved to ${um(pair.provedToUm)} µm`}.`,
+    [
+      `Pair: mean difference ${um(pair.meanDifferenceUm)} µm, at worst ${um(pair.worstAsLaidUm)} µm as laid`,
+      pair.worstTurnedUm === null ? '' : `, ${um(pair.worstTurnedUm)} µm turned end for end`,
+      pair.uncertainty ? ` (${plusMinus(pair.uncertainty.difference.u, units)})` : '',
+      pair.provedToUm === undefined ? '.' : `; proved to ${um(pair.provedToUm)} µm.`,
+    ].join(''),
     ...(pairUses.length > 0 ? [`Pair, by its difference and by both bars: ${sayUses(pairUses)}.`] : []),
   ]
   const barLines = checked.bars.flatMap((bar) => (bar.uses.length === 0 ? [] : [`${nameOf(bar.id)}: ${sayUses(bar.uses)}.`]))

@@ -46,12 +46,19 @@ function formFrom(options: RoutesOptions, unit: LengthUnit): OrderForm {
 
 function routesText({ answer: { order, routes, findings }, planned }: RoutesOfShop, units: Units, columns: number): string {
   const names = new Map([...planned.lengths, ...planned.plates, ...planned.machines].map(({ id, name }) => [id, name])), nameOf = (id: string) => names.get(id) ?? id
-  const rowOf = ({ kind, status, cost, hours, days, expected }: Route) => [routeWords[kind], `${routeStatusWords[status].mark} ${routeStatusWords[status].word}`, sayMoney(cost.total, units), sayHours(hours, units), String(Math.ceil(days)), sayBand(expected.match.countOn, units)]
+  const rowOf = ({ kind, status, cost, hours, days, expected }: Route) => {
+    const { mark, word } = routeStatusWords[status]
+    return [routeWords[kind], `${mark} ${word}`, sayMoney(cost.total, units), sayHours(hours, units), String(Math.ceil(days)), sayBand(expected.match.countOn, units)]
+  }
   const item = (text: string) => wrapped(text, columns, '  · ')
+  const whyOf = ({ kind, because, against, cost, expected }: Route) => {
+    const from = sayExpectedFrom(expected)
+    return [`\n${routeWords[kind]} (${sayCost(cost, units)})\n`, ...(from === '' ? [] : [item(`Expected: ${from}.`)]), ...[...because, ...against].map((one) => item(sayFinding(one, units, nameOf)))]
+  }
   return [
     `${order.bars} bars: ${sayHeights(order.heightsMm, units)}, ${order.each} of each, ${wordLength(order.thicknessMm, units)} thick, ${wordLength(order.lengthMm, units)} long\n\n`,
     inColumns([['way', 'serves', 'cost', 'hours', 'days', 'mates, count on'], ...routes.map(rowOf)], [2, 3, 4]),
-    ...routes.flatMap(({ kind, because, against, cost, expected }) => [`\n${routeWords[kind]} (${sayCost(cost, units)})\n`, ...[sayExpectedFrom(expected)].filter((from) => from !== '').map((from) => item(`Expected: ${from}.`)), ...[...because, ...against].map((one) => item(sayFinding(one, units, nameOf)))]),
+    ...routes.flatMap(whyOf),
     '\n', ...findings.map((one) => wrapped(sayFinding(one, units, nameOf), columns)),
   ].join('')
 }

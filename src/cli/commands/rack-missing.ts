@@ -10,13 +10,16 @@ export type MissingOptions = JsonOptions & UnitOptions & { readonly vise?: strin
 
 export async function rackMissingCommand({ data, json, ...asked }: MissingOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {
-    const missing = await whatIsMissing(store, countFrom(asked)), { setups, served, vises, next, unserved, lines, work } = missing, size = (mm: number) => wordLength(mm, units)
+    const missing = await whatIsMissing(store, countFrom(asked)), { setups, served, vises, next, unserved, lines, work } = missing
     if (json) { out.answer(`${JSON.stringify(missing)}\n`); return }
+    const size = (mm: number) => wordLength(mm, units)
+    const called = ({ title, from }: (typeof lines)[number]) => plainText(title || (from === 'unserved' ? 'asked, nothing served' : 'unnamed'))
     out.answer([
       `${served} of ${setups} served${work.typical > 0 ? `; ${work.typical} of them are a typical mix, since little is written down yet` : ''}.`,
       ...vises.flatMap(({ name, setups: all, served: own, gaps }) => [`${plainText(name)}: ${own} of ${all}`, ...gaps.map(({ lowMm, highMm, setups: count }) => `  missing ${size(lowMm)} to ${size(highMm)}: ${count}`)]),
       ...next.map(({ heightsMm, gained, count, rangesMm }) => `${count === 1 ? 'The next height' : `The next ${count}`}: ${heightsMm.map((mm, k) => `${size(mm)} (${size(rangesMm[k]![0])} to ${size(rangesMm[k]![1])})`).join(', ')} gains ${gained}.`),
-      ...unserved.filter(({ setup }) => lines[setup]!.from !== 'typical').map(({ setup, why }) => `- ${plainText(lines[setup]!.title || (lines[setup]!.from === 'unserved' ? 'asked, nothing served' : 'unnamed'))}, ${plainText(lines[setup]!.vise)}: ${sayFinding({ code: why, facts: {} }, units)}`),
+      ...unserved.map(({ setup, why }) => ({ line: lines[setup]!, why })).filter(({ line }) => line.from !== 'typical')
+        .map(({ line, why }) => `- ${called(line)}, ${plainText(line.vise)}: ${sayFinding({ code: why, facts: {} }, units)}`),
     ].map((line) => `${line}\n`).join(''))
     if (work.unread > 0) out.say(`${work.unread} saved setups cannot be read in their vise any more and are not counted.\n`)
   })
@@ -26,14 +29,16 @@ type TrySizes = Pick<SetAsked, 'from' | 'to' | 'setStep' | 'setThickness' | 'set
 
 export async function rackTryCommand(sizes: TrySizes, { data, json, ...asked }: MissingOptions, out: Out): Promise<void> {
   await withShop(data, async (store, { units }) => {
-    const tried = await trySetOfShop(store, { ...countFrom(asked), ...sizes }), size = (mm: number) => wordLength(mm, units), { now, withSet, setAlone, usefulMm, heightsMm, vises } = tried
+    const tried = await trySetOfShop(store, { ...countFrom(asked), ...sizes }), { now, withSet, setAlone, usefulMm, heightsMm, vises } = tried
     if (json) { out.answer(`${JSON.stringify(tried)}\n`); return }
+    const size = (mm: number) => wordLength(mm, units)
     const names = new Map((await whatIsMissing(store, countFrom(asked))).vises.map(({ id, name }) => [id, name]))
     out.answer([
       `Now ${now.served} of ${now.setups} served, with the set ${withSet.served}, with the set alone ${setAlone.served}.`,
       `${usefulMm.length} of ${heightsMm.length} heights would be used: ${usefulMm.map(size).join(', ') || 'none'}.`,
       ...vises.flatMap(({ id, tooHighMm, tooLong }) => [
-        ...(tooHighMm.length === 0 ? [] : [`${plainText(names.get(id) ?? id)}: ${tooHighMm.map(size).join(', ')} stand as high as the jaws or higher.`]), ...(tooLong === true ? [`${plainText(names.get(id) ?? id)}: the bars are longer than the jaws are wide.`] : []),
+        ...(tooHighMm.length === 0 ? [] : [`${plainText(names.get(id) ?? id)}: ${tooHighMm.map(size).join(', ')} stand as high as the jaws or higher.`]),
+        ...(tooLong === true ? [`${plainText(names.get(id) ?? id)}: the bars are longer than the jaws are wide.`] : []),
       ]),
     ].map((line) => `${line}\n`).join(''))
   })

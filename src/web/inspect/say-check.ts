@@ -1,7 +1,6 @@
 import type { CheckMethod } from '#model/check-methods.ts'
 import { type LengthUnit, wordLength } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
-import type { UseVerdict } from '#engine/inspect/uses-proved.ts'
 import type { Terms } from '#words/terms.ts'
 
 const methods: { readonly [method in CheckMethod]: string } = { 'compare': 'at the plate', 'micrometer': 'micrometer', 'turn-over': 'turned over', 'rock': 'rock', 'stated': 'marked' }
@@ -18,10 +17,6 @@ export function sayHow(method: Exclude<CheckMethod, 'stated'>, { indicator, gaug
     case 'turn-over': return `As at the plate, with either face up: tells a bent bar from an uneven one.`
     case 'rock': return 'Finger and feeler on the plate: does it lie still?'
   }
-}
-
-export const verdictWords: { readonly [verdict in UseVerdict['verdict']]: { readonly mark: string; readonly word: string } } = {
-  'proved': { mark: '✓', word: 'proved' }, 'not-proved': { mark: '?', word: 'not proved' }, 'out': { mark: '×', word: 'out' },
 }
 
 /** A height to the micrometre, or its like in inches, without its unit. */

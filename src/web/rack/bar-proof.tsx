@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import { wordLength, wordNumber } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { verdictWords } from '#words/verdict-words.ts'
 import { capital, listOf } from '#words/wording.ts'
 import { Link } from '#web/parts/link.tsx'
 import { proofOf } from '#web/rack/proof.ts'
@@ -12,7 +13,8 @@ import { useUnits } from '#web/units.ts'
 /** What the height of a bar rests on, and what it is proved for today. */
 export function BarProof({ bar, shop }: { readonly bar: RackBar; readonly shop: ShopSnapshot }) {
   const units = useUnits(), { height, check, uses } = useMemo(() => proofOf(bar.record, shop), [bar, shop])
-  const uUm = height?.uUm ?? null, exact = { decimals: units.length === 'mm' ? 3 : 5 }, open = uses.flatMap(({ use, whyNot }) => (whyNot ? [use] : [])), reasons = [...new Set(uses.flatMap(({ whyNot }) => (whyNot ? [sayWhyNot(whyNot, units)] : [])))]
+  const uUm = height?.uUm ?? null, exact = { decimals: units.length === 'mm' ? 3 : 5 }
+  const open = uses.flatMap(({ use, whyNot }) => (whyNot ? [use] : [])), reasons = [...new Set(uses.flatMap(({ whyNot }) => (whyNot ? [sayWhyNot(whyNot, units)] : [])))]
   return (
     <section className="proof" aria-label="What it is proved for">
       <dl className="facts">
@@ -26,7 +28,15 @@ export function BarProof({ bar, shop }: { readonly bar: RackBar; readonly shop: 
       {uUm === null ? null : <p className="small">± twice the standard uncertainty.</p>}
       {check === null ? null : <p><Link to={`/inspect/done/${check.id}`}>Checked {sayDay(check.atIso)}{check.person ? ` by ${check.person}` : ''}</Link></p>}
       <ul className="proof-uses">
-        {uses.map(({ use, whyNot }) => <li key={use}><span className="mark" aria-hidden="true">{whyNot === null ? '✓' : whyNot.why === 'out' || whyNot.why === 'rocks' ? '×' : '?'}</span> {use}{whyNot === null ? <span className="unseen">: proved</span> : reasons.length === 1 ? <span className="unseen">: not proved</span> : <span className="small">: {sayWhyNot(whyNot, units)}</span>}</li>)}
+        {uses.map(({ use, whyNot }) => {
+          const { mark } = verdictWords[whyNot === null ? 'proved' : whyNot.why === 'out' || whyNot.why === 'rocks' ? 'out' : 'not-proved']
+          return (
+            <li key={use}>
+              <span className="mark" aria-hidden="true">{mark}</span> {use}
+              {whyNot === null || reasons.length === 1 ? <span className="unseen">: {whyNot === null ? 'proved' : 'not proved'}</span> : <span className="small">: {sayWhyNot(whyNot, units)}</span>}
+            </li>
+          )
+        })}
       </ul>
       {reasons.length === 1 ? <p className="small">{open.length === uses.length ? 'Not proved for any use' : capital(listOf(open))}: {reasons[0]}.</p> : null}
     </section>

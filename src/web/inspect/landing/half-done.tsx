@@ -29,11 +29,12 @@ function HalfDoneRow({ draft, shop, facts }: Omit<Props, 'drafts'> & { readonly 
   const ids = form.bars.map(({ bar }) => bar), nameOf = barNamer(ids, shop, facts, units, form.bars), cells = cellsOf(form)
   const kind = draftKind(form), method = kind === 'box' ? 'box of used bars' : kind === 'quick' ? 'quick look' : sayMethod(form.method)
   const done = cells.filter(({ key }) => (typed[key] ?? '') !== '').length
+  const said = [method, ...(cells.length > 0 ? [`${done} of ${cells.length} readings`] : []), ...(last ? [`${last.person === '' ? '' : `${last.person}, `}${sayTime(last.atIso)}`] : [])].join(' · ')
   const bars = ids.length > 3 ? `${ids.length} bars` : ids.map(nameOf).join(', ') || 'no bar yet'
   return (
     <li className="insp-row">
       <Link to={draftPath(draft)} className="insp-row-go">
-        <span className="rack-what"><strong className="name-text">{bars}</strong><span className="small">{method}{cells.length > 0 ? ` · ${done} of ${cells.length} readings` : ''}{last ? ` · ${last.person === '' ? '' : `${last.person}, `}${sayTime(last.atIso)}` : ''}</span></span>
+        <span className="rack-what"><strong className="name-text">{bars}</strong><span className="small">{said}</span></span>
         <span className="insp-row-act">Go on</span>
       </Link>
       <button type="button" className="press" aria-label={`Drop the half-done check of ${bars}`} onClick={() => dropDraft(draft.id, bars)}>Drop</button>

@@ -17,7 +17,7 @@ import { useUnits } from '#web/units.ts'
 export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), facts = useInspectFacts(shop), open = useMemo(() => shop.drafts.filter(isBegun), [shop.drafts])
   const begin = (method: CheckMethod, asked: Partial<CheckForm> = {}) => go(`/inspect/check/${beginDraft(newDraft(newForm(method, units.length, shop, asked)))}`)
-  if (shop.bars.length === 0 && open.length === 0) return <div className="page"><h1>Inspect</h1><p>A box of used bars nobody knows can be sorted before anything else is there.</p><div className="actions"><Link to="/inspect/box" className="action">Sort a box of used bars</Link></div><EmptyShop lacks={shop.vises.length === 0 ? 'both' : 'bars'} /></div>
+  if (shop.bars.length === 0 && open.length === 0) return <NoBarsYet shop={shop} />
   return (
     <>
       <AskPerson />
@@ -38,6 +38,17 @@ export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
         <LatestChecks shop={shop} facts={facts} />
       </div>
     </>
+  )
+}
+
+function NoBarsYet({ shop }: { readonly shop: ShopSnapshot }) {
+  return (
+    <div className="page">
+      <h1>Inspect</h1>
+      <p>A box of used bars nobody knows can be sorted before anything else is there.</p>
+      <div className="actions"><Link to="/inspect/box" className="action">Sort a box of used bars</Link></div>
+      <EmptyShop lacks={shop.vises.length === 0 ? 'both' : 'bars'} />
+    </div>
   )
 }
 

@@ -5,6 +5,7 @@ import type { MeasuredBar } from '#engine/inspect/measured-bar.ts'
 import { wordNumber } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayFinding } from '#words/say-finding.ts'
+import { verdictWords } from '#words/verdict-words.ts'
 import type { NameOf } from '#words/wording.ts'
 import { acceptMates, areMates } from '#web/inspect/mates/accept.ts'
 import { pairPicture } from '#web/inspect/mates/pair-picture.ts'
@@ -37,7 +38,16 @@ export function MatesRow({ proposal, bars, shop, nameOf, onTake }: Props) {
         {uUm === null ? null : <div><dt>standard uncertainty</dt><dd>{um(uUm)} µm</dd></div>}
         {provedToUm === null ? null : <div><dt>proved to</dt><dd>{um(provedToUm)} µm</dd></div>}
       </dl>
-      {uses.length === 0 ? null : <ul className="mates-uses">{uses.map(({ use, verdict }) => <li key={use}><span className="mark" aria-hidden="true">{verdict === 'proved' ? '✓' : verdict === 'out' ? '×' : '?'}</span> {use}<span className={verdict === 'proved' ? 'unseen' : 'small'}>: {verdict.replace('-', ' ')}</span></li>)}</ul>}
+      {uses.length === 0 ? null : (
+        <ul className="mates-uses">
+          {uses.map(({ use, verdict }) => (
+            <li key={use}>
+              <span className="mark" aria-hidden="true">{verdictWords[verdict].mark}</span> {use}
+              <span className={verdict === 'proved' ? 'unseen' : 'small'}>: {verdictWords[verdict].word}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       <p className="small">{because.filter(({ code }) => code !== 'mates-differ' && code !== 'mates-good-for').map((finding) => sayFinding(finding, units, nameOf)).join(' ')}</p>
       <Picture proposal={proposal} bars={bars} nameOf={nameOf} />
       {leaving === null ? null : <p className="small">{leaving}</p>}

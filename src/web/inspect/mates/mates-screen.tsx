@@ -45,7 +45,9 @@ export function MatesScreen({ shop }: { readonly shop: ShopSnapshot }) {
         <Link to="/inspect" className="back">Inspect</Link>
         <h1>Mates</h1>
         <MatesWishFields texts={texts} onChange={setTexts} refused={'refused' in range ? range.refused : {}} groups={groups} measured={measured.map(({ id }) => id)} />
-        {'refused' in range ? null : asked === null ? <NoBars measured={measured.length} /> : search.answer ? <MatesFoundList shop={shop} asked={asked} answer={search.answer} nameOf={nameOf} /> : <output>{search.lots ? 'Looking for mates' : 'Stopped. Change what is asked to look again.'}</output>}
+        {'refused' in range ? null : asked === null ? <NoBars measured={measured.length} />
+          : search.answer ? <MatesFoundList shop={shop} asked={asked} answer={search.answer} nameOf={nameOf} />
+            : <output>{search.lots ? 'Looking for mates' : 'Stopped. Change what is asked to look again.'}</output>}
       </div>
     </>
   )

@@ -2,12 +2,14 @@ import { useMemo } from 'react'
 import { cutBarsDrawing, cutPlateDrawing } from '#drafting/make/cut-drawing.ts'
 import { cutListPages, type CutSheetData, type CutSheetPart } from '#drafting/make/list-sheets.ts'
 import type { CutList } from '#model/blank.ts'
+import type { Finding } from '#model/finding.ts'
 import type { JobRecord } from '#model/job-record.ts'
 import { withUnit, wordLength } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
+import { sayTaken } from '#words/say-cut.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { conditionWords } from '#words/say-make.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -42,7 +44,7 @@ function partsOf(cuts: CutList, plans: CutPlans, units: Units, nameOf: NameOf): 
     const answer = plans.bars[at] ?? null, heading = `${cut.steel}, ${conditionWords[cut.condition]}, ${mm(cut.widthMm)} × ${mm(cut.thicknessMm)}`
     if (answer === null || answer instanceof Refusal) return { heading, lines: answer === null ? [] : [sayRefusal(answer, units)], picture: null, table: none }
     return {
-      heading, lines: [`Kerf ${mm(cut.kerf)}.${answer.leastStockLength === null ? '' : ` ${withUnit(answer.leastStockLength, units)} of stock in all${answer.bound === null ? '' : `, less than ${withUnit(answer.bound, units)} cannot do`}.`}`, ...answer.findings.map((one) => sayFinding(one, units))],
+      heading, lines: linesOf(`Kerf ${mm(cut.kerf)}`, sayTaken(answer.leastStockLength, 'of stock in all', answer.bound, units), answer.findings, units),
       picture: answer.plan.length === 0 ? null : (widthMm) => cutBarsDrawing(barsDrawn(cut, answer, units), widthMm),
       table: { heads: ['for height', 'piece', 'pieces', 'blanks in each'], rows: cut.pieces.map(([length, count], kind) => [mm(cut.of[kind]!.heightMm), mm(length), String(count), String(cut.of[kind]!.blanks)]) },
     }
@@ -51,10 +53,14 @@ function partsOf(cuts: CutList, plans: CutPlans, units: Units, nameOf: NameOf): 
     const answer = plans.plates[at] ?? null, heading = `${nameOf(cut.stockId)}, ${mm(cut.plateWidth)} wide`
     if (answer === null || answer instanceof Refusal) return { heading, lines: answer === null ? [] : [sayRefusal(answer, units)], picture: null, table: none }
     return {
-      heading, lines: [`Kerf ${mm(cut.kerf)}; strips across the plate first.${answer.leastPlateLength === null ? '' : ` ${withUnit(answer.leastPlateLength, units)} of its ${withUnit(cut.plateLength, units)}${answer.bound === null ? '' : `, less than ${withUnit(answer.bound, units)} cannot do`}.`}`, ...answer.findings.map((one) => sayFinding(one, units))],
+      heading, lines: linesOf(`Kerf ${mm(cut.kerf)}; strips across the plate first`, sayTaken(answer.leastPlateLength, `of its ${withUnit(cut.plateLength, units)}`, answer.bound, units), answer.findings, units),
       picture: answer.plan.length === 0 ? null : (widthMm) => cutPlateDrawing(plateDrawn(cut, answer, units, nameOf), widthMm),
       table: { heads: ['strip', 'pieces in it, length × height'], rows: answer.plan.map(([height, pieces]) => [mm(height), pieces.map(([length, up, count]) => `${count} × ${mm(length)} × ${mm(up)}`).join(', ')]) },
     }
   })
   return [...bars, ...plates]
 }
+
+/** How it is cut and what that takes in one line, then what else there is to say. */
+const linesOf = (how: string, taken: string, findings: readonly Finding[], units: Units): readonly string[] =>
+  [[how, taken].filter((text) => text !== '').map((text) => `${text}.`).join(' '), ...findings.map((one) => sayFinding(one, units))]

@@ -2,11 +2,12 @@ import { useEffect, useMemo } from 'react'
 import { cutBarsDrawing, cutPlateDrawing } from '#drafting/make/cut-drawing.ts'
 import type { CutsFound } from '#engine/make/job/leftovers-of-job.ts'
 import type { BarCut, PlateCut } from '#model/blank.ts'
-import { withUnit, wordLength } from '#model/length.ts'
+import { wordLength } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Scene } from '#drafting/scene.ts'
 import type { Finding } from '#model/finding.ts'
 import type { Sum } from '#model/sum.ts'
+import { sayTaken } from '#words/say-cut.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { conditionWords } from '#words/say-make.ts'
@@ -43,7 +44,7 @@ function BarsCut({ name, cut, onFound }: Tell & { readonly name: string; readonl
   const scene = useMemo(() => (answer === null || answer instanceof Refusal || answer.plan.length === 0 ? null : cutBarsDrawing(barsDrawn(cut, answer, units), 164)), [cut, answer, units])
   return (
     <OneCut cutting={cutting} scene={scene} title={`${cut.steel}, ${conditionWords[cut.condition]}, ${wordLength(cut.widthMm, units)} × ${wordLength(cut.thicknessMm, units)}`}>
-      {answer === null || answer instanceof Refusal || answer.leastStockLength === null ? null : `${withUnit(answer.leastStockLength, units)} of stock in all${answer.bound === null ? '' : `; less than ${withUnit(answer.bound, units)} cannot do`}.`}
+      {answer === null || answer instanceof Refusal || answer.leastStockLength === null ? null : `${sayTaken(answer.leastStockLength, 'of stock in all', answer.bound, units)}.`}
     </OneCut>
   )
 }
@@ -55,7 +56,7 @@ function PlateCutOut({ name, cut, nameOf, onFound }: Tell & { readonly name: str
   const over = answer !== null && !(answer instanceof Refusal) && answer.leastPlateLength !== null && answer.leastPlateLength > cut.plateLength + 1e-6
   return (
     <OneCut cutting={cutting} scene={scene} title={`${nameOf(cut.stockId)}, ${wordLength(cut.plateWidth, units)} wide, ${wordLength(cut.plateLength, units)} long`}>
-      {answer === null || answer instanceof Refusal || answer.leastPlateLength === null ? null : `${withUnit(answer.leastPlateLength, units)} of its length${over ? ', more than there is' : ''}${answer.bound === null ? '' : `; less than ${withUnit(answer.bound, units)} cannot do`}.`}
+      {answer === null || answer instanceof Refusal || answer.leastPlateLength === null ? null : `${sayTaken(answer.leastPlateLength, over ? 'of its length, more than there is' : 'of its length', answer.bound, units)}.`}
     </OneCut>
   )
 }
