@@ -1,18 +1,15 @@
 import { useState } from 'react'
 import { hoursKey, readHours } from '#engine/make/job/actuals-from.ts'
 import { type CutsFound, leftoversOf } from '#engine/make/job/leftovers-of-job.ts'
-import { eventsOfStep, undoingOfStep } from '#engine/make/regrind/step-events.ts'
 import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayStep } from '#words/say-make.ts'
-import { deviceNow } from '#web/device.ts'
 import { attempt } from '#web/make/facts.ts'
-import { barsDeed } from '#web/make/job/bars-deed.ts'
-import { keepEdits, sayLeftover, unkeepEdits, withoutKept } from '#web/make/job/keep-leftovers.ts'
-import { stockBegun, stockEdits, stockTaken, toolsWith } from '#web/make/job/stock-deed.ts'
+import { sayLeftover } from '#web/make/job/keep-leftovers.ts'
+import { stockBegun } from '#web/make/job/stock-deed.ts'
 import type { StepProps } from '#web/make/job/step-card.tsx'
+import { tickDeed, untickDeed } from '#web/make/job/tick-deeds.ts'
 import { typeTool } from '#web/make/job-edits.ts'
-import { nowIso } from '#web/new-id.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { Toggles } from '#web/parts/toggles.tsx'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
@@ -33,33 +30,16 @@ export function TickStep({ shop, job, view, step, found }: StepProps & { readonl
   const lefts = kind === 'saw' && tick === undefined ? leftoversOf(view, shop.bars.map(({ lengthMm }) => lengthMm), found) : [], saidLeft = lefts.map((left) => sayLeftover(left, job, units)).join(', ')
   const hours = job.tools[key] ?? '', amiss = hours.trim() === '' ? null : attempt(() => readHours(hours))
   const done = () => {
-    const person = deviceNow().person?.initials ?? '', before = job.done, cut = job.bars.length === 0 && kind === 'saw' ? barsDeed(job, view) : null
-    const taken = stock.includes('count') ? begun : [], { edits: keeping, kept } = keepEdits(stock.includes('keep') ? lefts : [], job), isStock = taken.length + keeping.length > 0
-    const after = { ...before, [kind]: { hours, person, atIso: nowIso() } }, happened = eventsOfStep(job, kind)
-    const written = writeDeed({ ...cut, events: [...(cut?.events ?? []), ...happened], edits: [...(cut?.edits ?? []), { kind: 'job', record: job.id, fields: { done: after, ...(cut ? { bars: cut.made } : {}), ...(isStock ? { tools: { ...toolsWith(job, taken), ...kept } } : {}), ...(isLast ? { state: 'done' } : {}) } }, ...stockEdits(shop, taken, 'take'), ...keeping] })
-    offerUndo(`${sayStep(kind)}: done.${keeping.length > 0 ? ` Kept as stock: ${saidLeft}.` : ''}`, () => {
-      writeDeed({
-        edits: [{ kind: 'job', record: job.id, fields: { done: before, state: 'open', ...(cut ? { bars: [] } : {}), ...(isStock ? { tools: job.tools } : {}) } }, ...stockEdits(shopNow().shop ?? shop, taken, 'give back'), ...unkeepEdits(kept)],
-        events: [
-          ...(cut?.events ?? []).filter((one) => one.kind === 'added').map(({ bar }) => ({ bar, kind: 'gone' as const, undoes: null, note: '' })),
-          ...happened.map(({ bar }, at) => ({ bar, kind: 'undone' as const, undoes: written[(cut?.events.length ?? 0) + at]!, note: '' })),
-        ],
-      })
-    })
+    const kept = stock.includes('keep') ? lefts : []
+    const { deed, undo } = tickDeed({ shop, job, view, kind, hours, isLast, taken: stock.includes('count') ? begun : [], lefts: kept }), written = writeDeed(deed)
+    offerUndo(`${sayStep(kind)}: done.${kept.length > 0 ? ` Kept as stock: ${saidLeft}.` : ''}`, () => { writeDeed(undo(written, shopNow().shop ?? shop)) })
     if (!isLast) go(`/make/job/${job.id}/${at + 2}`)
-  }
-  const open = () => {
-    const { [kind]: _tick, ...rest } = job.done, back = kind === 'saw' ? stockTaken(job, shop) : [], kept = kind === 'saw' ? unkeepEdits(job.tools) : []
-    writeDeed({
-      edits: [{ kind: 'job', record: job.id, fields: { done: rest, state: 'open', ...(back.length + kept.length > 0 ? { tools: withoutKept(toolsWith(job, [])) } : {}) } }, ...stockEdits(shop, back, 'give back'), ...kept],
-      events: tick === undefined ? [] : undoingOfStep(job, kind, tick.atIso, shop.events),
-    })
   }
   if (tick !== undefined) {
     return (
       <footer className="mk-tick">
         <p><span className="mark">✓</span> Done {sayDay(tick.atIso)}{tick.person === '' ? '' : ` by ${tick.person}`}{tick.hours.trim() === '' ? '' : `, ${tick.hours} h`}{refused ? <span className="status--danger"> {sayRefusal(refused, units)}</span> : null}</p>
-        <button type="button" className="action" onClick={open}>Not done after all</button>
+        <button type="button" className="action" onClick={() => writeDeed(untickDeed({ shop, job, kind }))}>Not done after all</button>
       </footer>
     )
   }
