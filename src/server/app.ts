@@ -30,8 +30,21 @@ import type { AskSlow } from '#tasks/make/slow-calculations.ts'
 import type { BackupKeeper } from '#tasks/shop/backup/backup-keeper.ts'
 import { newsOf } from '#tasks/shop/news.ts'
 
-/** `slowly`: who answers calculations that take seconds; left out: the thread that serves. `ending`: ends what would go on for ever. `backups`: null or left out, none are kept. `files`: those of `webFolder` where they were read before. */
-export type AppOptions = { readonly webFolder: string; readonly files?: ReturnType<typeof staticFilesOf>; readonly log: Log; readonly reach?: Reach; readonly limits?: Limits; readonly slowly?: AskSlow; readonly ending?: AbortSignal; readonly backups?: BackupKeeper | null; readonly logRequests?: boolean }
+export type AppOptions = {
+  readonly webFolder: string
+  /** Those of `webFolder`, where they were read before. */
+  readonly files?: ReturnType<typeof staticFilesOf>
+  readonly log: Log
+  readonly reach?: Reach
+  readonly limits?: Limits
+  /** Who answers calculations that take seconds; left out: the thread that serves. */
+  readonly slowly?: AskSlow
+  /** Ends what would go on for ever. */
+  readonly ending?: AbortSignal
+  /** Null or left out: none are kept. */
+  readonly backups?: BackupKeeper | null
+  readonly logRequests?: boolean
+}
 
 /** The whole HTTP face as one value: `app.request()` in tests, `serveShop()` in the shop. Every door stands under /api, behind `guard` and `admit`. */
 export function createApp(store: Store, { webFolder, files = staticFilesOf(webFolder), log, reach = thisMachineAlone, limits = usualLimits(), slowly, ending = new AbortController().signal, backups = null, logRequests = false }: AppOptions): Hono {

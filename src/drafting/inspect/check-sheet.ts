@@ -110,7 +110,11 @@ function rowPiece({ label, cells }: SheetRow, roomMm: number): Laid {
 
 /** Boxes to tick one after the other, then lines to write on; on a further line where one is full. */
 function lookPiece({ heading: name, ticks, write }: CheckSheetData['looks'], roomMm: number): Laid {
-  const entries = [{ text: name, widthMm: textWidthMm(name, sheetTextMm, true) + 2.5, kind: 'name' as const }, ...ticks.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + tickMm + 3, kind: 'tick' as const })), ...write.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + 12, kind: 'write' as const }))]
+  const entries = [
+    { text: name, widthMm: textWidthMm(name, sheetTextMm, true) + 2.5, kind: 'name' as const },
+    ...ticks.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + tickMm + 3, kind: 'tick' as const })),
+    ...write.map((text) => ({ text, widthMm: textWidthMm(text, sheetTextMm) + 12, kind: 'write' as const })),
+  ]
   let x0 = 0, row = 0
   const placed = entries.map((entry) => {
     if (x0 > 0 && x0 + entry.widthMm > roomMm) { x0 = 0; row += 1 }

@@ -36,15 +36,18 @@ const ground = (from = 6, to = pictureMm.width - 6): readonly Item[] => [boxOf([
 
 /** The two mates side by side from their ends, what comes off dashed above and below (or at the sides), and the tool. */
 function endView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
-  const faces = kind === 'mill the faces' || kind === 'grind the faces', oneSide = kind === 'grind the first face' || kind === 'grind the second face', grinds = kind.startsWith('grind'), upMm = faces ? size.thicknessMm : size.heightMm, acrossMm = faces ? size.heightMm : size.thicknessMm
-  const scale = Math.min((floorMm - topMm - 3) / (upMm + 2 * eachMm), 24 / (2 * acrossMm)), up = upMm * scale, across = acrossMm * scale, taken = eachMm > 0 ? Math.max(leastTakenMm, eachMm * scale) : 0
-  const bottom = grinds ? floorMm : floorMm - 1, left = middleMm - across - 0.4, bars = [left, middleMm + 0.4], under = oneSide ? 0 : taken, barTop = bottom - under - up
+  const faces = kind === 'mill the faces' || kind === 'grind the faces', oneSide = kind === 'grind the first face' || kind === 'grind the second face', grinds = kind.startsWith('grind')
+  const [upMm, acrossMm] = faces ? [size.thicknessMm, size.heightMm] : [size.heightMm, size.thicknessMm]
+  const scale = Math.min((floorMm - topMm - 3) / (upMm + 2 * eachMm), 24 / (2 * acrossMm)), up = upMm * scale, across = acrossMm * scale
+  const taken = eachMm > 0 ? Math.max(leastTakenMm, eachMm * scale) : 0, under = oneSide ? 0 : taken
+  const bottom = grinds ? floorMm : floorMm - 1, left = middleMm - across - 0.4, bars = [left, middleMm + 0.4], barTop = bottom - under - up
   const jawTop = bottom - taken - up * 0.5
   const held = grinds ? ground() : [left - 9, middleMm + 0.4 + across].map((from) => boxOf([from, jawTop], [from + 9, bottom + 2], 'outline', 'cut-face'))
   return [
     ...held,
     ...bars.flatMap((x): readonly Item[] => [
-      ...(taken > 0 ? [boxOf([x, barTop - taken], [x + across, barTop], 'removal', 'removal')] : []), ...(under > 0 ? [boxOf([x, barTop + up], [x + across, barTop + up + under], 'removal', 'removal')] : []),
+      ...(taken > 0 ? [boxOf([x, barTop - taken], [x + across, barTop], 'removal', 'removal')] : []),
+      ...(under > 0 ? [boxOf([x, barTop + up], [x + across, barTop + up + under], 'removal', 'removal')] : []),
       boxOf([x, barTop], [x + across, barTop + up], 'bar', 'bar'),
     ]),
     ...(grinds
@@ -55,14 +58,19 @@ function endView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
 
 /** One bar from the side, on the plate where it is read, with what the step does to it. */
 function sideView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
-  const scale = Math.min(44 / size.lengthMm, (floorMm - topMm - 6) / size.heightMm), long = Math.max(30, size.lengthMm * scale), up = Math.min(floorMm - topMm - 6, Math.max(3, size.heightMm * scale)), left = middleMm - long / 2, right = left + long, top = floorMm - up
+  const roomMm = floorMm - topMm - 6, scale = Math.min(44 / size.lengthMm, roomMm / size.heightMm)
+  const long = Math.max(30, size.lengthMm * scale), left = middleMm - long / 2, right = left + long
+  const top = floorMm - Math.min(roomMm, Math.max(3, size.heightMm * scale))
   const bar = boxOf([left, top], [right, floorMm], 'bar', 'bar'), isRead = kind === 'inspect' || kind === 'check the delivery' || kind === 'read before grinding'
   if (kind === 'square the ends') {
     const taken = Math.max(leastTakenMm, eachMm * scale)
     return [bar, boxOf([left - taken, top], [left, floorMm], 'removal', 'removal'), boxOf([right, top], [right + taken, floorMm], 'removal', 'removal')]
   }
   if (kind === 'rub') return [...ground(), bar, pathOf([...arc([middleMm - 6, top - 3.4], 2.4, 0, 360), ...arc([middleMm - 1.2, top - 3.4], 2.4, 180, 540)], 'thin')]
-  if (kind === 'deburr and mark' || kind === 'mark anew') return [bar, shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), ...[[left, floorMm], [right, top], [right, floorMm]].map(([x, y]) => lineOf([x! - 1, y! - 1], [x! + 1, y! + 1], 'thin'))]
+  if (kind === 'deburr and mark' || kind === 'mark anew') {
+    const mark = shapeOf([[left, top], [left, top + 3], [left + 3, top]], 'bar', 'ink'), corners: readonly Point[] = [[left, floorMm], [right, top], [right, floorMm]]
+    return [bar, mark, ...corners.map(([x, y]) => lineOf([x - 1, y - 1], [x + 1, y + 1], 'thin'))]
+  }
   if (kind === 'stone and clean' || kind === 'stone burrs') return [...ground(), bar, boxOf([left + long * 0.55, top - 3.2], [left + long * 0.85, top], 'outline', 'cut-face')]
   if (kind === 'demagnetise and cool' || kind === 'clean and demagnetise') return [bar, ...[0.25, 0.5, 0.75].map((share) => pathOf(wave(left + long * share, top - 2, 6), 'thin'))]
   return [...ground(), bar, ...(isRead ? indicator(left + long * 0.5, top) : [pathOf(wave(left + long * 0.3, top - 2, 4), 'thin'), pathOf(wave(left + long * 0.6, top - 2, 4), 'thin')])]
@@ -70,12 +78,19 @@ function sideView({ kind, size, eachMm }: StepPictureData): readonly Item[] {
 
 /** A bent bar, its bow drawn large: lying on its ends, or between supports under the press. */
 function bentView({ kind }: StepPictureData): readonly Item[] {
-  const left = 8, right = pictureMm.width - 8, bowMm = 3, upMm = 5, lift = kind === 'straighten' ? 4 : 0, arch = (y: number, sign: 1 | -1): readonly Point[] =>
-    Array.from({ length: 21 }, (_, k): Point => { const x = left + ((right - left) * (sign === 1 ? k : 20 - k)) / 20, u = (2 * (x - middleMm)) / (right - left); return [x, y - bowMm * (1 - u * u)] })
+  const left = 8, right = pictureMm.width - 8, bowMm = 3, upMm = 5, lift = kind === 'straighten' ? 4 : 0
+  const arch = (y: number, sign: 1 | -1): readonly Point[] => Array.from({ length: 21 }, (_, k): Point => {
+    const x = left + ((right - left) * (sign === 1 ? k : 20 - k)) / 20, u = (2 * (x - middleMm)) / (right - left)
+    return [x, y - bowMm * (1 - u * u)]
+  })
   const bottom = floorMm - lift, bar = shapeOf([...arch(bottom - upMm, 1), ...arch(bottom, -1)], 'bar', 'bar')
   if (kind !== 'straighten') return [...ground(), bar, ...(kind === 'read after hardening' ? indicator(middleMm, bottom - upMm - bowMm) : [lineOf([middleMm, bottom - bowMm], [middleMm, bottom], 'thin')])]
   const press = bottom - upMm - bowMm
-  return [...ground(), bar, ...[left + 4, right - 4].map((x) => shapeOf([[x, bottom - 0.9], [x - 2, floorMm], [x + 2, floorMm]], 'outline', 'sheet')), shapeOf([[middleMm, press], [middleMm - 1.6, press - 3], [middleMm + 1.6, press - 3]], 'outline', 'ink'), lineOf([middleMm, press - 3], [middleMm, 2], 'outline')]
+  return [
+    ...ground(), bar,
+    ...[left + 4, right - 4].map((x) => shapeOf([[x, bottom - 0.9], [x - 2, floorMm], [x + 2, floorMm]], 'outline', 'sheet')),
+    shapeOf([[middleMm, press], [middleMm - 1.6, press - 3], [middleMm + 1.6, press - 3]], 'outline', 'ink'), lineOf([middleMm, press - 3], [middleMm, 2], 'outline'),
+  ]
 }
 
 /** The furnace with bars hung in it. */

@@ -97,7 +97,8 @@ function gapNames({ gaps }: StripVise, xOf: (mm: number) => number, y: number, w
 
 /** Numbers from the bed up, 10 mm or half an inch apart, or as many times that as there is room for. */
 function ruler(topMm: number, xOf: (mm: number) => number, y: number, units: Units): readonly Item[] {
-  const least = units.length === 'mm' ? 10 : mmPerInch / 2, perMm = xOf(1) - xOf(0), stepMm = [1, 2, 5, 10, 20].map((times) => times * least).find((mm) => mm * perMm >= 12) ?? 50 * least
+  const least = units.length === 'mm' ? 10 : mmPerInch / 2, perMm = xOf(1) - xOf(0)
+  const stepMm = [1, 2, 5, 10, 20].map((times) => times * least).find((mm) => mm * perMm >= 12) ?? 50 * least
   return Array.from({ length: Math.floor(topMm / stepMm + 1e-9) + 1 }, (_, i) => i * stepMm).flatMap((mm): readonly Item[] => [
     lineOf([xOf(mm), y], [xOf(mm), y + 1.6], 'thin'), textOf([xOf(mm), y + 4.4], wordLength(mm, units), { anchor: mm === 0 ? 'start' : 'middle', tone: 'thin' }),
   ])
@@ -116,8 +117,14 @@ function entriesOf({ words }: CoverageStripData, widthMm: number) {
 const legendRows = (data: CoverageStripData, widthMm: number): number => Math.max(...entriesOf(data, widthMm).map(({ row }) => row)) + 1
 
 function legend(data: CoverageStripData, widthMm: number): readonly Item[] {
-  return entriesOf(data, widthMm).flatMap(({ kind, x, y }): readonly Item[] => {
-    const sample = { served: boxOf([x, y - 0.9], [x + 6, y + 0.9], 'thin', 'bar'), unserved: boxOf([x, y - 0.9], [x + 6, y + 0.9], 'danger', 'danger'), owned: lineOf([x + 3, y - 2.2], [x + 3, y + 2.2], 'bar'), missing: boxOf([x, y - 2.2], [x + 6, y + 2.2], 'danger', 'danger') }[kind]
-    return [sample, textOf([x + 7.5, y], data.words[kind], { tone: 'thin' })]
-  })
+  return entriesOf(data, widthMm).flatMap(({ kind, x, y }): readonly Item[] => [sampleOf(kind, x, y), textOf([x + 7.5, y], data.words[kind], { tone: 'thin' })])
+}
+
+function sampleOf(kind: 'served' | 'unserved' | 'owned' | 'missing', x: number, y: number): Item {
+  switch (kind) {
+    case 'served': return boxOf([x, y - 0.9], [x + 6, y + 0.9], 'thin', 'bar')
+    case 'unserved': return boxOf([x, y - 0.9], [x + 6, y + 0.9], 'danger', 'danger')
+    case 'owned': return lineOf([x + 3, y - 2.2], [x + 3, y + 2.2], 'bar')
+    case 'missing': return boxOf([x, y - 2.2], [x + 6, y + 2.2], 'danger', 'danger')
+  }
 }

@@ -37,7 +37,10 @@ export function addInspectRoutes(doors: Doors, store: Store): void {
   openRoute(doors, {
     method: 'post', path: '/api/inspect/record', body: recordSchema, answer: z.object({ check: checkSchema, checked, asks: z.array(z.unknown()) }),
     summary: 'Keep a check given in one piece, read as the screen reads it. With dryRun it is worked out and not kept.',
-  }, async (c, { person = '', dryRun, ...given }) => c.json(await recordCheck(store, { ...givenOf(given), method: given.method, readings: given.readings.map((one) => ({ ...givenOf(one), bar: one.bar, reading: one.reading })) }, makerFor(person, 'server'), { dryRun: dryRun === true })))
+  }, async (c, { person = '', dryRun, ...given }) => {
+    const readings = given.readings.map((one) => ({ ...givenOf(one), bar: one.bar, reading: one.reading }))
+    return c.json(await recordCheck(store, { ...givenOf(given), method: given.method, readings }, makerFor(person, 'server'), { dryRun: dryRun === true }))
+  })
   openRoute(doors, {
     method: 'get', path: '/api/inspect/checks/{id}', answer: z.object({ check: checkSchema, checked, bars: z.array(z.unknown()), replacedBy: idSchema.nullable() }),
     summary: 'A check with what it says: shapes, uncertainty, what is proved for each use, what to look at again.',

@@ -65,6 +65,8 @@ export function ImportBars() {
 /** What came of looking is below the file: it is brought into view. */
 const intoView = (element: HTMLElement | null) => element?.scrollIntoView({ block: 'nearest' })
 
+const slotsShown = 20
+
 function Outcome({ looked, units }: { readonly looked: Looked | null; readonly units: Units }) {
   if (looked === null) return null
   if (looked.came === 'refused') return <p className="status status--danger" role="alert" ref={intoView}>{looked.said}</p>
@@ -72,7 +74,10 @@ function Outcome({ looked, units }: { readonly looked: Looked | null; readonly u
     const { bars, mates, newSlots, lowestMm, highestMm, notes } = looked.will
     return (
       <div className="boxed" role="alert" ref={intoView}>
-        <p><strong>{bars === 1 ? '1 bar' : `${bars} bars`}</strong>, {wordLength(lowestMm, units)} to {wordLength(highestMm, units)} {units.length} high, {mates === 1 ? '1 group' : `${mates} groups`} of mates{newSlots.length > 0 ? <>, new slots: <span className="name-text">{newSlots.slice(0, 20).join(', ')}{newSlots.length > 20 ? ' …' : ''}</span></> : null}.</p>
+        <p>
+          <strong>{bars === 1 ? '1 bar' : `${bars} bars`}</strong>, {wordLength(lowestMm, units)} to {wordLength(highestMm, units)} {units.length} high,{' '}
+          {mates === 1 ? '1 group' : `${mates} groups`} of mates{newSlots.length > 0 ? <>, new slots: <span className="name-text">{newSlots.slice(0, slotsShown).join(', ')}{newSlots.length > slotsShown ? ' …' : ''}</span></> : null}.
+        </p>
         {notes.map((note) => <p key={note.code}>{sayFinding(note, units)}</p>)}
         <p className="small">Nothing is in yet. They will stand as “look first”, their sizes as marked.</p>
       </div>

@@ -18,7 +18,10 @@ export function RackShelf({ groups }: { readonly groups: readonly RackGroup[] })
   return (
     <details className="sum shelf" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Standing to scale</summary>
-      <div ref={frame} className="shelf-frame">{open && groups.length > mostStanding ? <p className="small">{groups.length} are too many to draw: type a height, slot or name.</p> : open && room && room.widthMm > 0 && groups.length > 0 ? <Shelf groups={groups} room={room} units={units} /> : null}</div>
+      <div ref={frame} className="shelf-frame">
+        {!open ? null : groups.length > mostStanding ? <p className="small">{groups.length} are too many to draw: type a height, slot or name.</p>
+          : room && room.widthMm > 0 && groups.length > 0 ? <Shelf groups={groups} room={room} units={units} /> : null}
+      </div>
     </details>
   )
 }

@@ -46,8 +46,8 @@ function blanksOf({ heightsMm, thicknessMm, lengthMm, each }: Order, route: Rout
   const saw = making.machines.find(({ kind }) => kind === 'saw'), kerfMm = saw?.kerfMm ?? usualSaw.kerfMm, sawnFaceMm = saw?.sawnFaceMm ?? usualSaw.sawnFaceMm
   const faces = making.faces && !isCutOnly(route), hardening = isHardened(route) ? (steel?.hardening ?? unknownHardening) : null
   const sizesFrom = (finished: BarSize, form: 'length' | 'plate', black: BlackBar | 'no' | 'unknown') => {
-    const isRolled = black !== 'no', { leave } = making, rolledLeave = typeof black === 'string' ? leave : { ...leave, edgeMm: Math.max(leave.edgeMm, black.edgeMm), faceMm: Math.max(leave.faceMm, black.faceMm) }
-    const blank = blankOf({ route, finished, count: each, form, faces: faces || isRolled, groundFaces: faces, sawnFaceMm, leave: rolledLeave, hardening, allowances: making.allowances })
+    const leave = typeof black === 'string' ? making.leave : { ...making.leave, edgeMm: Math.max(making.leave.edgeMm, black.edgeMm), faceMm: Math.max(making.leave.faceMm, black.faceMm) }
+    const blank = blankOf({ route, finished, count: each, form, faces: faces || black !== 'no', groundFaces: faces, sawnFaceMm, leave, hardening, allowances: making.allowances })
     return steel === null ? { ...blank, hardened: null } : blank
   }
   const wanted = heightsMm.map((heightMm): Wanted => {
@@ -64,7 +64,10 @@ function blanksOf({ heightsMm, thicknessMm, lengthMm, each }: Order, route: Rout
   const lengths = making.lengths.filter(mayBe), { cuts, blanks } = cutListOf({ wanted, lengths, plates: making.plates.filter(mayBe), kerfMm, faces, isCutOnly: isCutOnly(route) })
   const unlisted = [...making.lengths, ...making.plates].filter((stock) => stock.condition === 'rolled' && cuts.takings.some(({ stockId }) => stockId === stock.id) && blackBarFor(stock, making.blackBars) === undefined)
   const deliveries = isCutOnly(route) ? deliveriesOf(lengths, cuts, making) : []
-  return { blanks, cuts, steel, deliveries, findings: [...deliveries.map(deliveryFinding), ...(unlisted.length > 0 ? [{ code: 'rolled-not-in-table', facts: { stock: unlisted.map(({ id }) => id) } }] : []), ...(route === 'ground' && rowFor(making.allowances, lengthMm) === undefined ? [{ code: 'not-in-allowances', facts: { lengthMm } }] : [])] }
+  const findings: Finding[] = deliveries.map(deliveryFinding)
+  if (unlisted.length > 0) findings.push({ code: 'rolled-not-in-table', facts: { stock: unlisted.map(({ id }) => id) } })
+  if (route === 'ground' && rowFor(making.allowances, lengthMm) === undefined) findings.push({ code: 'not-in-allowances', facts: { lengthMm } })
+  return { blanks, cuts, steel, deliveries, findings }
 }
 
 /** The row for a rolled flat; undefined where no table has its section. */

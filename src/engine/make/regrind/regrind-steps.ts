@@ -36,10 +36,8 @@ function contentOf(step: Step, { work, order, limitUm, made }: RegrindQuestionAt
   switch (step) {
     case 'clean and demagnetise': return say('wipe-and-demagnetise')
     case 'stone burrs': return say('stone-what-stands-up')
-    case 'read before grinding': return [
-      ...work.profiles.map(({ id, heightsMm, day }): Finding => ({ code: 'profile-known', facts: { bar: id, places: heightsMm.length, lowestMm: Math.min(...heightsMm), highestMm: Math.max(...heightsMm), day } })), ...say('read-anew-if-stoned'), ...say('read-the-bow'),
-    ]
-    case 'grind the first face': return [...work.planned.bars.map(({ id, removalHighestUm, removalLowestUm }): Finding => ({ code: 'off-in-all', facts: { bar: id, highestUm: removalHighestUm, lowestUm: removalLowestUm, toMm: work.newHeightMm(id) } })), ...grindingAt('first', work), ...lowerBars(work)]
+    case 'read before grinding': return [...work.profiles.map(profileKnown), ...say('read-anew-if-stoned'), ...say('read-the-bow')]
+    case 'grind the first face': return [...offInAll(work), ...grindingAt('first', work), ...lowerBars(work)]
     case 'grind the second face': return [...(work.second === null ? [] : say('second-face-from-read', { newHeightMm: work.second.regrind.newHeightMm })), ...grindingAt('second', work)]
     case 'demagnetise and cool': return say('wipe-then-cool')
     case 'stone and clean': return say('stone-edges')
@@ -48,10 +46,17 @@ function contentOf(step: Step, { work, order, limitUm, made }: RegrindQuestionAt
   }
 }
 
+const profileKnown = ({ id, heightsMm, day }: RegrindWork['profiles'][number]): Finding =>
+  ({ code: 'profile-known', facts: { bar: id, places: heightsMm.length, lowestMm: Math.min(...heightsMm), highestMm: Math.max(...heightsMm), day } })
+
+const offInAll = ({ planned, newHeightMm }: RegrindWork): readonly Finding[] => planned.bars.map(({ id, removalHighestUm, removalLowestUm }) =>
+  ({ code: 'off-in-all', facts: { bar: id, highestUm: removalHighestUm, lowestUm: removalLowestUm, toMm: newHeightMm(id) } }))
+
 /** The order of grinding one face, with its passes. */
 function grindingAt(face: 'first' | 'second', { question, bowMm, planned, second }: RegrindWork): readonly Finding[] {
   const { stages, sparkOut, faces, datumFace, bars } = question, upMm = Math.min(...bars.flatMap(({ heightsMm }) => heightsMm))
-  const passes = face === 'second' ? (second?.regrind.passes ?? planned.passesByFace![1]!) : (planned.passesByFace?.[0] ?? planned.passes), total = passes.reduce((sum, one) => sum + one, 0)
+  const passes = face === 'second' ? (second?.regrind.passes ?? planned.passesByFace![1]!) : (planned.passesByFace?.[0] ?? planned.passes)
+  const total = passes.reduce((sum, one) => sum + one, 0)
   const all = grindingOrder({ sides: 'edges', bars: bars.length, sparkOut }, { passesPerSide: total, ...layingOf(bowMm ?? 0), blockMm: { leastMm: upMm / 2, belowMm: upMm }, stages })
   const secondAt = all.findIndex(({ code }) => code === 'grind-first-side') + 1, dress = all.filter(({ code }) => code === 'grind-last-dress')
   const inStages: readonly Finding[] = [...dress, { code: 'passes-in-stages', facts: { passes, infeedsUm: stages.map(({ infeedUm }) => infeedUm), sparkOut } }]

@@ -2,7 +2,9 @@ import { useCallback, useState } from 'react'
 import type { JobView } from '#engine/make/job/job-view.ts'
 import type { CutsFound } from '#engine/make/job/leftovers-of-job.ts'
 import type { JobRecord } from '#model/job-record.ts'
+import { wordLength } from '#model/length.ts'
 import type { PlannedStep } from '#model/make-plan.ts'
+import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
 import { sayFinding } from '#words/say-finding.ts'
@@ -34,7 +36,7 @@ export function StepCard({ number, ...props }: StepProps & { readonly number: nu
         <StepDrawing view={view} step={step} />
         <div>
           <h2 id="mk-step">{number} {sayStep(step.kind)}</h2>
-          <p className="small">{step.outside ? 'done outside' : step.machine === null ? 'at the bench' : `at the ${machineWords[step.machine]}`} · {sayHours(step.hours, units)}{step.machineHours > step.hours ? `, the machine ${sayHours(step.machineHours, units)}` : ''}{step.cost === null ? '' : ` · ${sayMoney(step.cost, units)}`}</p>
+          <p className="small">{sayWork(step, units)}</p>
           <ul className="mk-notes">{step.content.map((one, at) => <li key={at}>{sayFinding(one, units, nameOf)}</li>)}</ul>
         </div>
       </header>
@@ -53,13 +55,23 @@ export function StepCard({ number, ...props }: StepProps & { readonly number: nu
   )
 }
 
+/** `at the saw · 0.5 h, the machine 2 h · 12.50`. */
+function sayWork({ outside, machine, hours, machineHours, cost }: PlannedStep, units: Units): string {
+  const where = outside ? 'done outside' : machine === null ? 'at the bench' : `at the ${machineWords[machine]}`
+  const time = machineHours > hours ? `${sayHours(hours, units)}, the machine ${sayHours(machineHours, units)}` : sayHours(hours, units)
+  return [where, time, ...(cost === null ? [] : [sayMoney(cost, units)])].join(' · ')
+}
+
 /** Sizes after the step, tallest last; a long ladder is folded. */
 function Sizes({ step: { sizes } }: Pick<StepProps, 'step'>) {
   const units = useUnits(), [all, setAll] = useState(false), shown = all ? sizes : sizes.slice(0, sizesShown)
   if (sizes.length === 0) return null
   return (
     <div className="mk-sizes">
-      <table><caption>Sizes after this step, height × thickness × length</caption><tbody>{shown.map(({ heightMm, size }) => <tr key={heightMm}><th scope="row">for {saySize({ ...size, heightMm }, units).split(' × ')[0]}</th><td>{saySize(size, units)}</td></tr>)}</tbody></table>
+      <table>
+        <caption>Sizes after this step, height × thickness × length</caption>
+        <tbody>{shown.map(({ heightMm, size }) => <tr key={heightMm}><th scope="row">for {wordLength(heightMm, units)}</th><td>{saySize(size, units)}</td></tr>)}</tbody>
+      </table>
       {sizes.length > sizesShown ? <button type="button" className="press" aria-expanded={all} onClick={() => setAll(!all)}>{all ? 'Fewer' : `All ${sizes.length} heights`}</button> : null}
     </div>
   )

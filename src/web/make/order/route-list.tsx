@@ -31,8 +31,12 @@ export function RouteList({ answer, planned, onChoose }: Props) {
   )
 }
 
+const blanksShown = 3
+
 function RouteCard({ route, planned, isBest, onChoose }: { readonly route: Route; readonly isBest: boolean } & Pick<Props, 'planned' | 'onChoose'>) {
-  const units = useUnits(), nameOf = stockNamer(planned), { kind, status, expected, because, against, cost, hours, days, steel, steps, blanks } = route, { mark, word } = routeStatusWords[status], from = sayExpectedFrom(expected)
+  const units = useUnits(), nameOf = stockNamer(planned), { kind, status, expected, because, against, cost, hours, days, steel, steps, blanks } = route
+  const { mark, word } = routeStatusWords[status], from = sayExpectedFrom(expected)
+  const sizes = (which: 'sawn' | 'finished') => `${blanks.slice(0, blanksShown).map((blank) => saySize(blank[which], units)).join('; ')}${blanks.length > blanksShown ? ' …' : ''}`
   return (
     <li className="mk-route" data-best={isBest ? '' : undefined}>
       <h3>{capital(routeWords[kind])}</h3>
@@ -45,7 +49,11 @@ function RouteCard({ route, planned, isBest, onChoose }: { readonly route: Route
       <p className="small">{sayCost(cost, units)}</p>
       <table className="mk-expected">
         <thead><tr><th scope="col"><span className="unseen">of</span></th><th scope="col">count on</th><th scope="col">with care</th></tr></thead>
-        <tbody>{(['match', 'parallel'] as const).map((of) => <tr key={of}><th scope="row">{of === 'match' ? 'mates' : 'parallel'}</th><td>{sayBand(expected[of].countOn, units)}</td><td>{expected[of].careful ? sayBand(expected[of].careful, units) : '–'}</td></tr>)}</tbody>
+        <tbody>
+          {([['mates', expected.match], ['parallel', expected.parallel]] as const).map(([name, { countOn, careful }]) => (
+            <tr key={name}><th scope="row">{name}</th><td>{sayBand(countOn, units)}</td><td>{careful ? sayBand(careful, units) : '–'}</td></tr>
+          ))}
+        </tbody>
       </table>
       {from === '' ? null : <p className="small">Expected: {from}{expected.checks > 0 ? `, ${expected.checks} own checks` : ''}</p>}
       {because.map((one, at) => <p key={at}>{sayFinding(one, units, nameOf)}</p>)}
@@ -53,7 +61,7 @@ function RouteCard({ route, planned, isBest, onChoose }: { readonly route: Route
       <details>
         <summary>{steps.length} steps</summary>
         <ol className="mk-steps">{steps.map((step) => <li key={step.kind}>{sayStep(step.kind)} <span className="small">{step.outside ? 'outside' : sayHours(step.hours, units)}</span></li>)}</ol>
-        {blanks.length > 0 ? <p className="small">Blanks {blanks.slice(0, 3).map(({ sawn }) => saySize(sawn, units)).join('; ')}{blanks.length > 3 ? ' …' : ''} for {blanks.slice(0, 3).map(({ finished }) => saySize(finished, units)).join('; ')}{blanks.length > 3 ? ' …' : ''}</p> : null}
+        {blanks.length > 0 ? <p className="small">Blanks {sizes('sawn')} for {sizes('finished')}</p> : null}
       </details>
       <button type="button" className={isBest ? 'action main' : 'action'} onClick={() => onChoose(kind)}>Take this way<span className="unseen">: {routeWords[kind]}</span></button>
     </li>

@@ -25,20 +25,29 @@ export function BuyingListPage({ shop, job }: { readonly shop: ShopSnapshot; rea
 }
 
 function buyingFrom(asked: PrintAsked & { readonly view: JobView }): BuyingData {
-  const { job, shop, units, view: { route, order } } = asked, { lengths, plates } = job.planned!, nameOf = jobNamer(job, shop), mm = (value: number) => wordLength(value, units), takings = route.cuts?.takings ?? []
+  const { job, shop, units, view: { route, order } } = asked, { lengths, plates } = job.planned!, { takings = [], short = [], findings = [] } = route.cuts ?? {}
+  const nameOf = jobNamer(job, shop), mm = (value: number) => wordLength(value, units)
   const begun = [...lengths, ...plates].filter(({ id }) => takings.some(({ stockId }) => stockId === id))
   const rowOf = (stock: (typeof begun)[number]) => [
     stock.name, stock.steel, `${conditionWords[stock.condition]}, ${mm(stock.lengthMm)} × ${mm(stock.widthMm)} × ${mm(stock.thicknessMm)}`,
     takings.flatMap(({ stockId, heightMm, count }) => (stockId === stock.id ? [`${count} of ${mm(heightMm)}`] : [])).join(', '), stock.count === null ? 'buy' : `${stock.count} there`, sayMoney(stock.price, units),
   ]
+  const missing = short.map(({ heightMm, count, widthMm, thicknessMm, lengthMm }) => [mm(heightMm), String(count), `${mm(widthMm)} × ${mm(thicknessMm)} × ${mm(lengthMm)}`])
   const outside = route.steps.filter((step) => step.outside).map(({ kind }) => [capital(kind)])
   return {
     ...jobFrame('Buying list', asked),
     tables: [
       { heading: 'Stock', table: { heads: ['name', 'steel', 'size', 'blanks out of it', 'at hand', 'price of one'], rows: begun.map(rowOf) }, shares: [2, 1.4, 3, 3, 1.2, 1.4] },
-      ...(route.cuts && route.cuts.short.length > 0 ? [{ heading: 'Stock that is missing', table: { heads: ['for height', 'blanks', 'at least: width × thickness × length'], rows: route.cuts.short.map(({ heightMm, count, widthMm, thicknessMm, lengthMm }) => [mm(heightMm), String(count), `${mm(widthMm)} × ${mm(thicknessMm)} × ${mm(lengthMm)}`]) }, shares: [1, 1, 3] }] : []),
+      ...(missing.length > 0 ? [{ heading: 'Stock that is missing', table: { heads: ['for height', 'blanks', 'at least: width × thickness × length'], rows: missing }, shares: [1, 1, 3] }] : []),
       ...(outside.length > 0 ? [{ heading: 'Done outside', table: { heads: ['step'], rows: outside }, shares: [1] }] : []),
     ],
-    notes: { heading: 'Cost', lines: [`${route.cost.total === null ? '' : `${sayMoney(route.cost.total, units)}: `}${sayCost(route.cost, units)}.`, `${order.bars} bars; mates come out of one piece.`, ...(route.cuts?.findings ?? []).map((one) => sayFinding(one, units, nameOf))] },
+    notes: {
+      heading: 'Cost',
+      lines: [
+        `${route.cost.total === null ? '' : `${sayMoney(route.cost.total, units)}: `}${sayCost(route.cost, units)}.`,
+        `${order.bars} bars; mates come out of one piece.`,
+        ...findings.map((one) => sayFinding(one, units, nameOf)),
+      ],
+    },
   }
 }

@@ -30,12 +30,20 @@ export function RegrindAnswer({ answer: { regrind, sum, fits, now, after }, bars
         <tbody>
           {regrind.bars.map((one) => {
             const bar = bars.find(({ record }) => record.id === one.id)
-            return <tr key={one.id}><th scope="row" className="name-text">{bar ? nameAmong(bar, bars, units) : '?'}</th><td>{off(one.removalHighestUm)}</td><td>{off(one.removalLowestUm)}</td><td>{wordLength(one.newHeightMm ?? regrind.newHeightMm, units, exact)}</td></tr>
+            return (
+              <tr key={one.id}>
+                <th scope="row" className="name-text">{bar ? nameAmong(bar, bars, units) : '?'}</th>
+                <td>{off(one.removalHighestUm)}</td><td>{off(one.removalLowestUm)}</td><td>{wordLength(one.newHeightMm ?? regrind.newHeightMm, units, exact)}</td>
+              </tr>
+            )
           })}
         </tbody>
       </table>
       {bars.length === 1 && bars[0]!.mates && !bars[0]!.orphan ? <p><span className="mark" aria-hidden="true">!</span> One bar alone: it will no longer match its mates.</p> : null}
-      <p><strong>{regrind.passesTotal} passes</strong>: {rough} rough, {fine} fine, {spark} spark-out; {um(regrind.totalUm)} in all from where the wheel first touches.{regrind.passesByFace ? ` First face ${regrind.passesByFace[0]!.join(' + ')}, second ${regrind.passesByFace[1]!.join(' + ')}.` : ''}</p>
+      <p>
+        <strong>{regrind.passesTotal} passes</strong>: {rough} rough, {fine} fine, {spark} spark-out; {um(regrind.totalUm)} in all from where the wheel first touches.
+        {regrind.passesByFace ? ` First face ${regrind.passesByFace[0]!.join(' + ')}, second ${regrind.passesByFace[1]!.join(' + ')}.` : ''}
+      </p>
       {regrind.note ? <p><span className="mark" aria-hidden="true">!</span> The face on the chuck{regrind.datumFace ? `, ${regrind.datumFace},` : ''} is taken as true: what it is out of flat or bent comes out in the bar. Look at it on the plate first.</p> : null}
       <p>{fits === 0 ? 'None of the setups that are counted takes the new height.' : `${fits === 1 ? '1 setup takes' : `${fits} setups take`} the new height.`} The rack serves {now.served} of {now.setups} now and {after.served} then.</p>
       <ul className="small">{cautionsFor(new Set(['grinding wheel', 'grinding thin bars'] as const), units).map((caution) => <li key={caution}>{caution}</li>)}</ul>

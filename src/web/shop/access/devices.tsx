@@ -16,7 +16,8 @@ export type Listed = {
 
 /** The devices that are let in: a code for a new one, and taking one out again. */
 export function Devices() {
-  const standing = useStanding(), [listed, setListed] = useState<Listed | 'asking' | 'away'>('asking'), [invited, setInvited] = useState<Invited | null>(null), [named, setNamed] = useState<EnrolledDevice | null>(null)
+  const standing = useStanding(), [listed, setListed] = useState<Listed | 'asking' | 'away'>('asking')
+  const [invited, setInvited] = useState<Invited | null>(null), [named, setNamed] = useState<EnrolledDevice | null>(null)
   const { attempt, waiting, giveUp, trouble } = useAsOwner()
   const list = () => ask<Listed>('/api/devices').then(setListed, () => setListed('away'))
   useEffect(() => { void list() }, [])
@@ -44,7 +45,12 @@ export function Devices() {
                   <strong className="name-text">{device.name}</strong>
                   <span>{saidOf(device, standing?.device?.id ?? null)}</span>
                 </span>
-                {device.revokedAtIso === null ? <span className="device-presses"><button type="button" className="press" aria-label={`Name ${device.name} anew`} onClick={() => setNamed(device)}>Name</button><button type="button" className="press" aria-label={`Revoke ${device.name}`} onClick={() => revoke(device)}>Revoke</button></span> : null}
+                {device.revokedAtIso === null ? (
+                  <span className="device-presses">
+                    <button type="button" className="press" aria-label={`Name ${device.name} anew`} onClick={() => setNamed(device)}>Name</button>
+                    <button type="button" className="press" aria-label={`Revoke ${device.name}`} onClick={() => revoke(device)}>Revoke</button>
+                  </span>
+                ) : null}
               </li>
             ))}</ul>
           ) : null}

@@ -16,7 +16,8 @@ const onlyLetters = (text: string): string => text.toUpperCase().replaceAll(new 
 /** What a device shows that the shop does not know: a place to type its code. A scanned code is there already. */
 export function EnrolScreen() {
   const units = useUnits(), standing = useStanding(), { outbox: { waiting } } = useShop()
-  const [code, setCode] = useState(() => onlyLetters(location.hash.slice(1))), [name, setName] = useState(''), [trouble, setTrouble] = useState<string | null>(null), [asking, setAsking] = useState(false)
+  const [code, setCode] = useState(() => onlyLetters(location.hash.slice(1))), [name, setName] = useState('')
+  const [trouble, setTrouble] = useState<string | null>(null), [asking, setAsking] = useState(false)
   const type = (text: string) => { setTrouble(null); setCode(onlyLetters(text)) }
   const enrol = async (event: FormEvent) => {
     event.preventDefault()
@@ -33,7 +34,13 @@ export function EnrolScreen() {
     } finally { setAsking(false) }
   }
   if (standing?.here || standing?.device) {
-    return <div className="page"><h1>This device is let in</h1><p>{standing.device ? `It is called ${standing.device.name}.` : 'It is the machine the shop runs on.'}</p><div><button type="button" className="action" onClick={() => go('/setup')}>Go to Set up</button></div></div>
+    return (
+      <div className="page">
+        <h1>This device is let in</h1>
+        <p>{standing.device ? `It is called ${standing.device.name}.` : 'It is the machine the shop runs on.'}</p>
+        <div><button type="button" className="action" onClick={() => go('/setup')}>Go to Set up</button></div>
+      </div>
+    )
   }
   return (
     <form className="page enrol" onSubmit={(event) => void enrol(event)}>
@@ -42,7 +49,11 @@ export function EnrolScreen() {
       {waiting.length > 0 ? <p><b>{waiting.length === 1 ? 'One thing' : `${waiting.length} things`} done here {waiting.length === 1 ? 'waits' : 'wait'} on this device.</b> Nothing is lost; it is sent as soon as the device is enrolled.</p> : null}
       <div className="enrol-fields">
         <div className="field">
-          <input id="enrol-code" className="enrol-code" type="text" autoComplete="one-time-code" autoCapitalize="characters" spellCheck={false} inputMode="none" value={`${code.slice(0, 4)}${code.length > 4 ? ' ' : ''}${code.slice(4)}`} aria-invalid={trouble ? true : undefined} aria-describedby={trouble ? 'enrol-trouble' : undefined} onChange={(event) => type(event.target.value)} />
+          <input
+            id="enrol-code" className="enrol-code" type="text" autoComplete="one-time-code" autoCapitalize="characters" spellCheck={false} inputMode="none"
+            value={`${code.slice(0, 4)}${code.length > 4 ? ' ' : ''}${code.slice(4)}`} onChange={(event) => type(event.target.value)}
+            aria-invalid={trouble ? true : undefined} aria-describedby={trouble ? 'enrol-trouble' : undefined}
+          />
           <label htmlFor="enrol-code">code</label>
         </div>
         <TextField label="name of this device" value={name} onChange={setName} maxLength={40} />

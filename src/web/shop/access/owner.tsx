@@ -6,9 +6,16 @@ import { StatusLine } from '#web/parts/status-line.tsx'
 import { useAsOwner } from '#web/shop/access/as-owner.ts'
 import { OwnerSheet } from '#web/shop/access/owner-sheet.tsx'
 
+const said = {
+  set: 'New devices, new initials and whatever cannot be taken back need the owner’s passphrase.',
+  open: 'No passphrase is set: whoever works on this machine may do everything. Opening the shop to its network needs one: a short sentence of 15 letters or more.',
+  elsewhere: 'The owner’s passphrase is set on the machine the shop runs on.',
+}
+
 /** The owner's passphrase: set on the machine itself, given where it is asked for, changed, locked again. */
 export function Owner() {
-  const standing = useStanding(), [typed, setTyped] = useState(''), [again, setAgain] = useState(''), [error, setError] = useState<string | null>(null), [done, setDone] = useState<string | null>(null), [changing, setChanging] = useState(false)
+  const standing = useStanding(), [typed, setTyped] = useState(''), [again, setAgain] = useState(''), [changing, setChanging] = useState(false)
+  const [error, setError] = useState<string | null>(null), [done, setDone] = useState<string | null>(null)
   const { attempt, waiting, giveUp, trouble } = useAsOwner()
   if (standing === null) return null
   const { here, owner } = standing
@@ -28,7 +35,7 @@ export function Owner() {
   return (
     <section>
       <h2>Owner</h2>
-      <p>{owner.set ? 'New devices, new initials and whatever cannot be taken back need the owner’s passphrase.' : here ? 'No passphrase is set: whoever works on this machine may do everything. Opening the shop to its network needs one: a short sentence of 15 letters or more.' : 'The owner’s passphrase is set on the machine the shop runs on.'}</p>
+      <p>{owner.set ? said.set : here ? said.open : said.elsewhere}</p>
       {(here && !owner.set) || changing ? (
         <form className="stack" onSubmit={set}>
           <SecretField label="new passphrase" value={typed} onChange={setTyped} fresh error={error} />

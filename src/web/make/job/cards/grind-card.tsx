@@ -48,7 +48,10 @@ function Pack({ shop, job, view, pack }: StepProps & { readonly pack: PackLeft }
             <div><dt>allowance</dt><dd>{enough === null ? '–' : enough ? 'enough' : '! not enough'}</dd></div>
             {machineMin === null ? null : <div><dt>machine, min</dt><dd>{wordNumber(machineMin, units.decimalMark, null, 0)}</dd></div>}
           </dl>
-          <p>{ordered === null ? 'The size ordered is not reached clean: the pack becomes lower, no nominal is chased.' : `Down to ${mm(ordered.toMm)} as ordered: ${mm(ordered.downfeedMm)} a side, ${ordered.passes.join(' + ')} passes.`}{shimsMm.some((one) => one > 0) ? ` Shims under the hollows: ${bars.map((id, at) => `${nameOf(id)} ${mm(shimsMm[at]!)}`).join(', ')}.` : ''}</p>
+          <p>
+            {ordered === null ? 'The size ordered is not reached clean: the pack becomes lower, no nominal is chased.' : `Down to ${mm(ordered.toMm)} as ordered: ${mm(ordered.downfeedMm)} a side, ${ordered.passes.join(' + ')} passes.`}
+            {shimsMm.some((one) => one > 0) ? ` Shims under the hollows: ${bars.map((id, at) => `${nameOf(id)} ${mm(shimsMm[at]!)}`).join(', ')}.` : ''}
+          </p>
           <ol className="mk-steps">{order.map((one, at) => <li key={at}>{sayFinding(one, units, nameOf)}</li>)}</ol>
         </>
       )}

@@ -38,13 +38,15 @@ export function StraightenCard(props: StepProps) {
 
 /** Where the yield stress is from: typed here, or what is published of the steel, for a touch; never taken by itself. */
 function YieldKnown({ job, view: { route: { steel }, order, plan } }: StepProps) {
-  const units = useUnits(), typed = (job.tools['straighten.yield'] ?? '').trim(), read = plan.bars.flatMap(({ hrc }) => (hrc === null ? [] : [hrc])), hrc = read.length > 0 ? Math.min(...read) : order.hrc
-  const known = steel === null || hrc === null ? null : yieldIndication(yieldRows, steel, hrc), number = (value: number) => wordNumber(value, units.decimalMark, null, 0)
-  if (known === null) return <p className="small">{typed === '' ? '' : 'The yield stress is the shop’s own. '}{hrc === null ? 'Type the hardness that was read; without it nothing published can be looked up.' : `Of ${steel ?? 'this steel'} at ${wordNumber(hrc, units.decimalMark, null, 1)} HRC no yield stress is published here.`}</p>
-  const taken = typed === String(Math.round(known.yieldMPa))
+  const units = useUnits(), number = (value: number, decimals = 0) => wordNumber(value, units.decimalMark, null, decimals)
+  const read = plan.bars.flatMap(({ hrc }) => (hrc === null ? [] : [hrc])), hrc = read.length > 0 ? Math.min(...read) : order.hrc
+  const known = steel === null || hrc === null ? null : yieldIndication(yieldRows, steel, hrc)
+  const typed = (job.tools['straighten.yield'] ?? '').trim(), taken = known !== null && typed === String(Math.round(known.yieldMPa))
+  const own = typed === '' || taken ? '' : 'The yield stress is the shop’s own. '
+  if (known === null) return <p className="small">{own}{hrc === null ? 'Type the hardness that was read; without it nothing published can be looked up.' : `Of ${steel ?? 'this steel'} at ${number(hrc, 1)} HRC no yield stress is published here.`}</p>
   return (
     <>
-      <p className="small">{typed === '' || taken ? '' : 'The yield stress is the shop’s own. '}Published of {known.steel} at {wordNumber(known.hrc, units.decimalMark, null, 1)} HRC: about {number(known.yieldMPa)} N/mm² in compression ({saySource(known)}). For bending an indication only: press in small steps.</p>
+      <p className="small">{own}Published of {known.steel} at {number(known.hrc, 1)} HRC: about {number(known.yieldMPa)} N/mm² in compression ({saySource(known)}). For bending an indication only: press in small steps.</p>
       {taken ? null : <div className="actions"><button type="button" className="action" onClick={() => typeTool(job.id, 'straighten.yield', String(Math.round(known.yieldMPa)))}>Take {number(known.yieldMPa)}</button></div>}
     </>
   )
