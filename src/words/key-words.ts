@@ -32,7 +32,7 @@ const words: { readonly [key: string]: Word } = {
   vises: (t) => `${t.vise}s`, pairs: 'pairs', mean: 'mean height', bed: 'height of the bed', oneZ: 'one Z for all', longBar: 'long bar', apart: 'distance of the two', strip: 'thickness of the strip', strips: 'strips',
   clamped: 'jaws closed', topOut: 'top indicates out', 'fixed-left': 'fixed jaw, left', 'fixed-right': 'fixed jaw, right',
   'moving-left': (t) => `${t.movingJaw}, left`, 'moving-right': (t) => `${t.movingJaw}, right`,
-  turned: 'lies across', straps: 'straps', travel: 'travel of the table', target: 'gap to fill', sizes: 'sizes', size: 'size', windows: 'windows',
+  partAcross: 'across', partAlong: 'along', nearEdge: 'from near edge', leftEnd: 'from left end', inFromEdge: 'in from the edge', turned: 'lies across', straps: 'straps', travel: 'travel of the table', target: 'gap to fill', sizes: 'sizes', size: 'size', windows: 'windows',
   low: 'lowest height', high: 'highest height', y1Um: 'reading as it is', y2Um: 'reading with the bars exchanged', y3Um: 'reading with the block turned',
   y4Um: 'reading when tightened', uUm: 'uncertainty of a reading', over: 'distance between the readings', raw: 'raw block', finish: 'finished block', width: 'width', rod: 'diameter of the rod',
   // what is missing, regrinding, straightening

@@ -15,6 +15,8 @@ describe('where something is amiss', () => {
     ['cuts[1].rect.x0Mm', 'cut 2, place in the plan, left side'],
     ['part.hollows[0].y1Mm', 'part, hollow 1, side toward the movable jaw'],
     ['bars[41].id', 'bar 42, id'],
+    ['cuts[1].nearEdgeMm', 'hole 2, from near edge'],
+    ['vises[1].bedUm', 'vise 2, height of the bed'],
     ['wishes.gripMm', 'grip'],
     ['offTop', 'off the top'],
     ['', 'the input'],

@@ -17,7 +17,7 @@ export function sayField(path: string, terms: Terms): string {
     .replace(/^(part), (height|diameter|shape|hollows)$/, '$1 $2')
 }
 
-const holeKeys = new Set(['x', 'y', 'diameter', 'across', 'from', 'tool', 'through', 'pointAngle', 'pitch', 'leadThreads'])
+const holeKeys = new Set(['x', 'y', 'nearEdge', 'leftEnd', 'diameter', 'across', 'from', 'tool', 'through', 'pointAngle', 'pitch', 'leadThreads'])
 const listWords: { readonly [list: string]: string } = {
   cuts: 'cut', holes: 'hole', bars: 'bar', hollows: 'hollow', jawSets: 'jaw set', ways: 'way', only: 'bar', readings: 'reading', straps: 'strap', changes: 'change', pairs: 'pair', windows: 'window', sizes: 'size', setups: 'setup', stages: 'stage', owned: 'owned height', lengths: 'stock length', plates: 'stock plate', steels: 'steel', machines: 'machine', measured: 'measured stock', done: 'step',
 }

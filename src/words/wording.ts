@@ -68,4 +68,4 @@ function numberText(value: number, units: Units, mostDecimals: number): string {
 }
 
 /** So large that decimal places would be made up: said as it was given. */
-const isBeyondWords = (value: number): boolean => Math.abs(value) >= 1e15
+const isBeyondWords = (value: number): boolean => Math.abs(value) >= 1e11

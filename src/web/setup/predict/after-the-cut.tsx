@@ -30,20 +30,20 @@ export function AfterTheCut({ choice, prediction }: { readonly choice: Choice; r
       dispatch({ do: 'saved', setupId: decision.setupId })
       setTyped(nothing)
       setRefusal(null)
-      offerUndo('Noted beside the prediction.', () => writeDeed({ edits: [{ kind: 'outcome', record, fields: { retired: true } }] }))
+      offerUndo(fields.foretold === null ? 'Noted without a prediction.' : 'Noted beside the prediction.', () => writeDeed({ edits: [{ kind: 'outcome', record, fields: { retired: true } }] }))
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
       setRefusal(error)
     }
   }
-  const said = (field: keyof typeof nothing) => (refusal?.facts['field'] === field ? sayRefusal(refusal, units) : null)
+  const said = (field: 'partAcross' | 'partAlong') => (refusal?.facts['field'] === field ? sayRefusal(refusal, units) : null)
   return (
     <details className="comes-out-more">
       <summary>After the cut: note what came out</summary>
       <p className="setup-lines">Thickness in {units.length}: across, how much more at the {terms.movingJaw} than at the fixed one; along, at the right end than at the left. Less is a minus.</p>
       <form className="comes-out-typed" onSubmit={(event) => { event.preventDefault(); note() }}>
-        <NumberField label="across" value={typed.across} error={said('across')} onChange={(across) => setTyped({ ...typed, across })} />
-        <NumberField label="along" value={typed.along} error={said('along')} onChange={(along) => setTyped({ ...typed, along })} />
+        <NumberField label="across" value={typed.across} error={said('partAcross')} onChange={(across) => setTyped({ ...typed, across })} />
+        <NumberField label="along" value={typed.along} error={said('partAlong')} onChange={(along) => setTyped({ ...typed, along })} />
         <button type="submit" className="action" disabled={typed.across.trim() === '' && typed.along.trim() === ''}>Note it</button>
       </form>
       {foretoldFrom(prediction) === null ? <p className="setup-lines setup-open">Kept without a prediction: say which side is at the fixed jaw, and one is kept with it.</p> : null}

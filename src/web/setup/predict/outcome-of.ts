@@ -14,8 +14,8 @@ export function foretoldFrom(prediction: Prediction | null): OutcomeFields['fore
   return { along: of(coming.along), across: of(coming.across) }
 }
 
-/** What was measured as a record beside what was foretold. @throws Refusal of `readLengthMm` for `across`, `along` */
+/** What was measured as a record beside what was foretold. @throws Refusal of `readLengthMm` for `partAcross`, `partAlong` */
 export function outcomeFrom(setupId: string, { across, along }: OutcomeTyped, prediction: Prediction | null, unit: Units['length']): OutcomeFields {
   const um = (text: string, field: string) => (text.trim() === '' ? null : readLengthMm(text, unit, field) * 1000)
-  return { setupId, foretold: foretoldFrom(prediction), text: { along, across }, measuredUm: { along: um(along, 'along'), across: um(across, 'across') }, retired: false, note: '' }
+  return { setupId, foretold: foretoldFrom(prediction), text: { along, across }, measuredUm: { along: um(along, 'partAlong'), across: um(across, 'partAcross') }, retired: false, note: '' }
 }

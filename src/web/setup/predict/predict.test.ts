@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { answerHold } from '#engine/setup/hold/answer-hold.ts'
 import type { Coming, Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
-import { Refusal } from '#model/refusal.ts'
 import type { SetupQuestion } from '#model/setup.ts'
 import { holdCase, holdFieldOf, holdTextRefusal, stillToGive } from '#web/setup/predict/hold-case.ts'
 import { foretoldFrom, outcomeFrom } from '#web/setup/predict/outcome-of.ts'
@@ -31,7 +30,7 @@ test('an outcome keeps what was foretold without the shop’s own scatter, and n
   // half a thousandth of an inch is 12.7 µm
   expect(outcomeFrom('s', { across: '-.0005', along: '' }, null, 'in').measuredUm.across).toBeCloseTo(-12.7, 6)
   expect(foretoldFrom(told(way(false), way(true)))).toBeNull()
-  expect(() => outcomeFrom('s', { across: 'much', along: '' }, null, 'mm')).toThrow(Refusal)
+  expect(() => outcomeFrom('s', { across: 'much', along: '' }, null, 'mm')).toThrow(expect.objectContaining({ facts: { field: 'partAcross', given: 'much', needed: 'number' } }))
 })
 
 const question = { part: { shape: 'block', betweenJawsMm: 60, alongJawsMm: 60, heightMm: 30, hollows: [] }, vise: { jawHeightMm: 45, jawWidthMm: 125, openingMm: 125 }, cuts: [{ kind: 'face', depthMm: 2, overJaw: true, runThroughMm: 0.5 }], wishes: { toleranceUm: 20 } } as unknown as SetupQuestion

@@ -41,12 +41,12 @@ export function rowAnswered({ vises, pairs, oneZ, texts, longFrom, unit }: RowAs
 /** What was typed, else what the vise's record says. */
 function bedsOf(vises: readonly ViseRecord[], typed: RowTexts['beds']): Beds {
   const um: number[] = [], missing: string[] = [], refused: { [vise: string]: Refusal } = {}
-  for (const { id, name, measured } of vises) {
+  for (const [k, { id, name, measured }] of vises.entries()) {
     const text = typed[id]?.trim() ?? '', kept = measured?.rowBed?.um
     if (text === '' && kept === undefined) missing.push(name)
     else if (text === '') um.push(kept!)
     else {
-      try { um.push(readNumber(text.replace(/\s*(µm|um)$/, ''), `bed of ${name}`)) } catch (error) {
+      try { um.push(readNumber(text.replace(/\s*(µm|um)$/, ''), `vises[${k}].bedUm`)) } catch (error) {
         if (!(error instanceof Refusal)) throw error
         refused[id] = error
       }

@@ -18,6 +18,7 @@ import { RoomDrawing } from '#web/setup/beside/room-drawing.tsx'
 import { notNamed, SheetFields, type SheetNamed } from '#web/setup/beside/sheet-named.tsx'
 import { typedLength } from '#web/setup/beside/typed-length.ts'
 import { HoleFields, StrapFields } from '#web/setup/table/table-fields.tsx'
+import { onTable } from '#web/setup/table/on-table.ts'
 import { barsFor, emptyHole, emptyTable, tableAnswered, type TableTexts } from '#web/setup/table/table-asked.ts'
 import { TablePrint } from '#web/setup/table/table-print.tsx'
 import { tablePictureFrom } from '#web/setup/table/table-sheet-data.ts'
@@ -54,7 +55,7 @@ export function TableScreen({ shop }: { readonly shop: ShopSnapshot }) {
             {said.findings.some(({ code }) => code === 'strap-not-over-bar') ? null : <p>Every strap presses above a bar.</p>}
           </>
         )}
-        {refusal !== null && isBegun && refusal.facts.given !== null ? <p className="beside-warn" role="alert">{sayRefusal(refusal, units)}</p> : null}
+        {refusal !== null && isBegun && refusal.facts.given !== null ? <p className="beside-warn" role="alert">{sayRefusal(onTable(refusal), units)}</p> : null}
         {pair === null ? null : <p><strong>{pair.label}</strong>, slot {pair.slot}: {wordLength(pair.heightMm, units)} high{pair.bars.some(({ standing }) => standing === 'marked') ? ', as marked' : ''}{stateOf(pair.bars) || ', trusted'}.</p>}
       </section>
       <fieldset className="boxed"><legend>Part</legend>
