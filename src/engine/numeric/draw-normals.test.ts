@@ -27,14 +27,31 @@ describe('a million normal values', () => {
     expect(furthest * Math.sqrt(count)).toBeLessThan(1.95)
   })
 
-  test('reach into the tail as often as they should', () => {
-    for (const far of [3, 3.6541528853610088, 4, 4.5]) {
-      const expected = 2 * normalBelow(-far) * count, found = values.reduce((sum, z) => sum + Number(Math.abs(z) > far), 0)
-      expect(Math.abs(found - expected), String(far)).toBeLessThan(5 * Math.sqrt(expected))
+  test('do not hang together', () => expect(Math.abs(summaryOf([...values.subarray(0, 100_000)]).lag1!)).toBeLessThan(5 / Math.sqrt(100_000)))
+})
+
+describe('twenty million normal values', () => {
+  const count = 20_000_000, perUnit = 128, reach = 4, tails = [3.6541528853610088, 4, 4.5], bins = new Int32Array(2 * reach * perUnit), beyond = tails.map(() => 0)
+  const generator = generatorFrom(2), some = new Float64Array(1_000_000)
+  for (let done = 0; done < count; done += some.length) {
+    drawNormals(generator, some)
+    for (const z of some) {
+      if (Math.abs(z) < reach) bins[Math.floor((z + reach) * perUnit)]! += 1
+      if (Math.abs(z) > tails[0]!) tails.forEach((from, k) => { if (Math.abs(z) > from) beyond[k]! += 1 })
     }
+  }
+
+  // χ² over narrow bins, mean as many as there are and variance twice that: the ways to draw differ from layer to layer of the curve.
+  test('fall into each narrow bin as often as they should', () => {
+    const expectedIn = (bin: number) => count * (normalBelow((bin + 1) / perUnit - reach) - normalBelow(bin / perUnit - reach))
+    const squares = bins.reduce((sum, found, bin) => sum + (found - expectedIn(bin)) ** 2 / expectedIn(bin), 0)
+    expect(Math.abs(squares - bins.length)).toBeLessThan(5 * Math.sqrt(2 * bins.length))
   })
 
-  test('do not hang together', () => expect(Math.abs(summaryOf([...values.subarray(0, 100_000)]).lag1!)).toBeLessThan(5 / Math.sqrt(100_000)))
+  test.each(tails.map((from, k) => [from, k] as const))('reach beyond %f as often as they should', (from, k) => {
+    const expected = 2 * normalBelow(-from) * count
+    expect(Math.abs(beyond[k]! - expected)).toBeLessThan(5 * Math.sqrt(expected))
+  })
 })
 
 test('drawing in pieces or at once is the same', () => {

@@ -50,6 +50,10 @@ describe('of any values, in any pieces', () => {
     }))
   })
 
+  test('one that is just as large as the limit is within', () => {
+    for (const list of [[1, 2, 3], [1, 2, 3, 4], [2], [3, 2]]) expect(withTally(list, 2, (tally) => tally.countWithin(2))).toBe(list.filter((value) => value <= 2).length)
+  })
+
   test('far from 0 the standard deviation loses nothing', () => {
     const { mean, sd } = withTally([1e9 + 1, 1e9 + 2, 1e9 + 3], 2, (tally) => tally.moments())
     expect([mean, sd]).toEqual([1e9 + 2, 1])

@@ -95,6 +95,16 @@ describe('a prediction', () => {
     expect(overall.medianUm).toBeCloseTo(Math.abs(seat.tiltAlongUm) + Math.abs(seat.tiltAcrossUm), 9)
   })
 
+  test('from the highest to the lowest corner is along and across together, whichever way they rise', () => {
+    // Three places: z = b x + c y over 150 by 60, by hand.
+    for (const b of [0.02, -0.02]) for (const c of [0.05, -0.05]) {
+      const question = questionOf([], [], 0, 0, { spots: [{ xMm: 10, yMm: 5 }, { xMm: 140, yMm: 5 }, { xMm: 70, yMm: 55 }], nominalUm: [10 * b + 5 * c, 140 * b + 5 * c, 70 * b + 55 * c], trials: 3, toleranceUm: 5.99 })
+      const { along, across, overall, chanceWithin } = predicted(question)
+      expect([along.meanUm, across.meanUm, overall.medianUm, overall.q95Um].map((um) => Number(um.toFixed(9)))).toEqual([150 * b, 60 * c, 6, 6])
+      expect([chanceWithin, predicted({ ...question, toleranceUm: 6.01 }).chanceWithin]).toEqual([0, 1])
+    }
+  })
+
   test('over a line between two places falls to both sides alike, and says so', () => {
     // Four places level but for one diagonal 1 high, pressed in the middle: half the trials lie each way (statics).
     const question = questionOf([0, 60], [0, 150], 0, 0, { nominalUm: [1, 0, 0, 1], trials: 25_600, part: { lengthMm: 150, widthMm: 60, loadMm: [75, 30] } })
