@@ -15,7 +15,9 @@ const refusedSchema = z.object({ refused: z.string(), facts: z.record(z.string()
 const faultSchema = z.object({ fault: z.string() })
 
 const refusals = {
-  400: 'Not JSON.', 401: 'This device is not enrolled.', 403: 'Another host or site; or for the owner alone.', 404: 'Not there.', 405: 'Not with this method.', 411: 'No length.', 413: 'Too large.', 415: 'Not JSON by its content type.', 422: 'Refused.', 429: 'Too many; `retry-after` says when.', 503: 'Another program is writing; try again.',
+  400: 'Not JSON.', 401: 'This device is not enrolled.', 403: 'Another host or site; or for the owner alone.', 404: 'Not there.', 405: 'Not with this method.',
+  411: 'No length.', 413: 'Too large.', 415: 'Not JSON by its content type.', 422: 'Refused.', 429: 'Too many; `retry-after` says when.',
+  503: 'The machine cannot just now: its disk is full, another program writes …; nothing was kept, try again.',
 } as const
 
 function pathOf({ method, path, summary, body, answer, answerType = 'application/json' }: Door): Parameters<OpenAPIHono['openAPIRegistry']['registerPath']>[0] {

@@ -30,5 +30,9 @@ export function withoutPlaces(facts: Facts): Facts {
 const statusOf = (code: string): 400 | 403 | 413 | 422 | 429 | 503 => statuses[code] ?? 422
 
 const statuses: { readonly [code: string]: 400 | 403 | 413 | 429 | 503 } = {
-  'not-json': 400, 'body-broken-off': 400, 'body-too-large': 413, 'database-busy': 503, 'database-away': 503, 'disk-full': 503, 'disk-nearly-full': 503, 'data-folder-not-writable': 503, 'database-damaged': 503, 'no-vector-instructions': 503, 'owner-needed': 403, 'machine-only': 403, 'too-many-tries': 429,
+  'not-json': 400, 'body-broken-off': 400,
+  'owner-needed': 403, 'machine-only': 403,
+  'body-too-large': 413,
+  'too-many-tries': 429,
+  'database-busy': 503, 'database-away': 503, 'database-damaged': 503, 'disk-full': 503, 'disk-nearly-full': 503, 'data-folder-not-writable': 503, 'no-vector-instructions': 503,
 }
