@@ -34,11 +34,17 @@ function Proved({ answer }: { readonly answer: Checked }) {
 /** Without an instrument nothing can be proved, however much is read. */
 const isNamed = ({ findings }: Checked): boolean => findings.every(({ code }) => code !== 'instrument-not-named')
 
+function sayRock(rocking: number, tried: number): string {
+  if (tried === 0) return 'Not tried yet'
+  if (tried === 1) return rocking === 1 ? 'It rocks' : 'It lies still'
+  return rocking === 0 ? 'All lie still' : `${rocking} of ${tried} rock`
+}
+
 function Rock({ answer: { bars } }: { readonly answer: Checked }) {
   const tried = bars.filter(({ look }) => look !== null && look.rock !== 'not tried'), rocking = tried.filter(({ look }) => look?.rock === 'rocks')
   return (
     <>
-      <h1 className="big-line">{rocking.length > 0 ? `${rocking.length === 1 && tried.length === 1 ? 'It rocks' : `${rocking.length} of ${tried.length} rock`}` : tried.length === 0 ? 'Not tried yet' : tried.length === 1 ? 'It lies still' : 'All lie still'}</h1>
+      <h1 className="big-line">{sayRock(rocking.length, tried.length)}</h1>
       <p className="setup-because">Tells whether a bar lies still, not how high it is.</p>
     </>
   )

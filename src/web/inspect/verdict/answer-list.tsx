@@ -4,7 +4,7 @@ import { judgedOf } from '#engine/inspect/judged.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { verdictWords } from '#words/verdict-words.ts'
 import type { NameOf } from '#words/wording.ts'
-import { sayHeightOf, sayUm } from '#web/inspect/verdict/say-verdict.ts'
+import { sayHeightOf, sayUm, shapeFigures } from '#web/inspect/verdict/say-verdict.ts'
 import { ShowSum } from '#web/parts/show-sum.tsx'
 import { useUnits } from '#web/units.ts'
 
@@ -37,21 +37,12 @@ function UseRows({ uses }: { readonly uses: readonly UseVerdict[] }) {
 }
 
 function BarRow({ bar, name }: { readonly bar: CheckedBar; readonly name: string }) {
-  const units = useUnits(), um = (value: number | null) => sayUm(value, units), signed = (value: number | null) => sayUm(value, units, { sign: true })
-  const { shape, turnOver } = bar
-  const facts: [label: string, value: string][] = []
-  if (shape) {
-    facts.push(['parallel to', um(shape.parallelismUm)], ['taper', signed(shape.taperUm)])
-    if (shape.crownUm !== null) facts.push([shape.crownUm < 0 ? 'hollow' : 'crown', um(Math.abs(shape.crownUm))])
-    if (shape.twistUm !== null) facts.push(['twist', signed(shape.twistUm)])
-  }
-  if (turnOver) facts.push(['parallel to', um(turnOver.parallelismUm)], ['bow to face A', signed(turnOver.bowUm)], ['crown', signed(turnOver.heightCrownUm)])
-  if (bar.provedToUm !== null) facts.push(['proved to', sayUm(bar.provedToUm, units, { up: true })])
+  const units = useUnits(), proved = bar.provedToUm === null ? [] : [['proved to', sayUm(bar.provedToUm, units, { up: true })] as const]
   return (
     <section className="insp-bar" aria-label={name}>
       <h3 className="name-text">{name}</h3>
       <p className="insp-bar-height">{sayHeightOf(bar, units)}</p>
-      <dl className="facts">{facts.map(([label, value]) => <div key={label}><dt>{label}</dt><dd>{value} µm</dd></div>)}</dl>
+      <dl className="facts">{[...shapeFigures(bar, units), ...proved].map(([label, value]) => <div key={label}><dt>{label}</dt><dd>{value} µm</dd></div>)}</dl>
     </section>
   )
 }

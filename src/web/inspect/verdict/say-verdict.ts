@@ -25,6 +25,18 @@ export function sayUm(um: number | null, { decimalMark }: Units, how: { readonly
   return `${how.sign && um > 0 ? '+' : ''}${wordNumber(how.up ? Math.ceil(um * 10 - 1e-6) / 10 : um, decimalMark, null, 1)}`
 }
 
+/** The shape of a bar in µm, as far as it was read; with either face up its bend apart. */
+export function shapeFigures({ shape, turnOver }: Pick<CheckedBar, 'shape' | 'turnOver'>, units: Units): readonly (readonly [name: string, value: string])[] {
+  const um = (value: number | null) => sayUm(value, units), signed = (value: number | null) => sayUm(value, units, { sign: true })
+  if (turnOver) return [['parallel to', um(turnOver.parallelismUm)], ['bow to face A', signed(turnOver.bowUm)], ['crown', signed(turnOver.heightCrownUm)]]
+  if (!shape) return []
+  const { parallelismUm, taperUm, crownUm, twistUm } = shape
+  return [
+    ['parallel to', um(parallelismUm)], ['taper', signed(taperUm)],
+    ...(crownUm === null ? [] : [[crownUm < 0 ? 'hollow' : 'crown', um(Math.abs(crownUm))] as const]), ...(twistUm === null ? [] : [['twist', signed(twistUm)] as const]),
+  ]
+}
+
 /** A height to the micrometre, or its like in inches, with its expanded uncertainty (k = 2) where that is known. */
 export function sayHeightOf({ heightMm, uHeightUm }: Pick<CheckedBar, 'heightMm' | 'uHeightUm'>, { length, decimalMark }: Units): string {
   if (heightMm === null) return '?'
