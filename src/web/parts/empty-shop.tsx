@@ -20,7 +20,15 @@ export function EmptyShop({ lacks }: { readonly lacks: 'vises' | 'bars' | 'both'
       <h2>{lacks === 'vises' ? `First a ${vise}` : lacks === 'bars' ? 'First some bars' : 'An empty shop'}</h2>
       <ol className="steps">
         {lacks === 'bars' ? null : <li><p>The {vise}: the height of its jaws above the bed, and how far it opens.</p><div className="actions"><Link to="/shop/vise/new" className="action main">Add a {vise}</Link></div></li>}
-        {lacks === 'vises' ? null : <li><p>The bars: height, thickness and length of each pair.</p><div className="actions"><Link to="/rack/new" className={lacks === 'bars' ? 'action main' : 'action'}>Add the bars you have</Link><Link to="/rack/import" className="action">Bring them in from a list (CSV)</Link></div></li>}
+        {lacks === 'vises' ? null : (
+          <li>
+            <p>The bars: height, thickness and length of each pair.</p>
+            <div className="actions">
+              <Link to="/rack/new" className={lacks === 'bars' ? 'action main' : 'action'}>Add the bars you have</Link>
+              <Link to="/rack/import" className="action">Bring them in from a list (CSV)</Link>
+            </div>
+          </li>
+        )}
         <li><p>Then Set up asks for the height of a part and what comes off its top, and says which pair carries it.</p></li>
       </ol>
       <p>To look around first, load the demo shop: invented {vise}s, bars and parts that you can play with.</p>

@@ -20,10 +20,14 @@ export function MatesField({ shop, bar, value, onChange }: { readonly shop: Shop
   const near = rackGroups(shop).filter(({ key, bars: [first] }) => key !== (bar.record.matesId ?? bar.record.id) && first.trust !== 'gone'
     && first.heightMm !== null && bar.heightMm !== null && Math.abs(first.heightMm - bar.heightMm) <= nearMm)
   const wishOf = (group: RackGroup): MatesWish => (group.bars[0].record.matesId === null ? { kind: 'pair', bar: group.bars[0].record.id } : { kind: 'join', matesId: group.key })
+  const calledOf = ({ bars: [first] }: RackGroup): string => {
+    const name = first.mates?.name ? `${wordLength(first.calledMm!, units)} ${first.mates.name}` : nameOfBar(first, units)
+    return first.slot ? `${name}, ${first.slot.name}` : name
+  }
   const choices: readonly (readonly [MatesWish, string])[] = [
     [{ kind: 'as it is' }, bar.record.matesId === null ? 'odd: no mates' : `as it is: ${bar.mates?.name || 'mates'}`],
     ...(bar.record.matesId === null ? [] : [[{ kind: 'odd' }, 'odd: no mates'] as const]),
-    ...near.map((group) => [wishOf(group), `with ${group.bars[0].mates?.name ? `${wordLength(group.bars[0].calledMm!, units)} ${group.bars[0].mates.name}` : nameOfBar(group.bars[0], units)}${group.bars[0].slot ? `, ${group.bars[0].slot.name}` : ''}`] as const),
+    ...near.map((group) => [wishOf(group), `with ${calledOf(group)}`] as const),
   ]
   return (
     <SelectField

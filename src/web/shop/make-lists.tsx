@@ -11,20 +11,26 @@ export function MachineList({ machines }: { readonly machines: readonly MachineR
   const units = useUnits()
   return (
     <Retirable title="Machines" add={{ to: '/shop/machine/new', name: 'Add a machine' }} all={machines.toSorted((a, b) => (a.name < b.name ? -1 : 1))} none="None yet. Make offers only the ways for which the machines are here.">
-      {({ id, name, kind, perHour, retired }) => <Link to={`/shop/machine/${id}`} className="vise-link"><strong className="name-text">{name}{retired ? ' (retired)' : ''}</strong><span className="small">{machineWords[kind]}; {perHour === null ? 'not priced' : `${sayMoney(perHour, units)} an hour`}</span></Link>}
+      {({ id, name, kind, perHour, retired }) => (
+        <Link to={`/shop/machine/${id}`} className="vise-link">
+          <strong className="name-text">{name}{retired ? ' (retired)' : ''}</strong>
+          <span className="small">{machineWords[kind]}; {perHour === null ? 'not priced' : `${sayMoney(perHour, units)} an hour`}</span>
+        </Link>
+      )}
     </Retirable>
   )
 }
 
 /** Raw material at hand or bought as needed. */
 export function StockList({ stock }: { readonly stock: readonly StockRecord[] }) {
-  const units = useUnits(), mm = (value: number) => wordLength(value, units)
+  const units = useUnits(), mm = (value: number) => wordLength(value, units), inOrder = stock.toSorted((a, b) => (a.steel === b.steel ? b.lengthMm - a.lengthMm : a.steel < b.steel ? -1 : 1))
+  const sayCount = (count: number | null) => (count === null ? 'bought as needed' : count === 0 ? 'used up' : `${count} there`)
   return (
-    <Retirable title="Stock" add={{ to: '/shop/stock/new', name: 'Add stock' }} all={stock.toSorted((a, b) => (a.steel === b.steel ? b.lengthMm - a.lengthMm : a.steel < b.steel ? -1 : 1))} none="None yet: plates, lengths and offcuts that bars may be cut from, also those that are bought as needed.">
+    <Retirable title="Stock" add={{ to: '/shop/stock/new', name: 'Add stock' }} all={inOrder} none="None yet: plates, lengths and offcuts that bars may be cut from, also those that are bought as needed.">
       {({ id, name, form, steel, condition, lengthMm, widthMm, thicknessMm, count, price, offcut, retired }) => (
         <Link to={`/shop/stock/${id}`} className="vise-link">
           <strong className="name-text">{name}{retired ? ' (retired)' : ''}</strong>
-          <span className="small name-text">{steel}, {conditionWords[condition]}; {offcut ? 'offcut' : form} {mm(lengthMm)} × {mm(widthMm)} × {mm(thicknessMm)}; {count === null ? 'bought as needed' : count === 0 ? 'used up' : `${count} there`}; {price === null ? 'not priced' : sayMoney(price, units)}</span>
+          <span className="small name-text">{steel}, {conditionWords[condition]}; {offcut ? 'offcut' : form} {mm(lengthMm)} × {mm(widthMm)} × {mm(thicknessMm)}; {sayCount(count)}; {sayMoney(price, units)}</span>
         </Link>
       )}
     </Retirable>

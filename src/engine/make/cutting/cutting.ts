@@ -28,14 +28,16 @@ export type Cutting = {
  */
 export function cuttingOf(question: CuttingQuestion): Cutting {
   const { cutter, machine } = question, speed = spindleSpeed(question.speedMPerMin, question.rpm, cutter.diameterMm, machine, question.data)
-  const byTableMm = Math.min(question.feedPerToothMm, (machine.mostFeedMmPerMin ?? Infinity) / (speed.rpm * cutter.teeth)), feedPerToothMm = withinPower(question, speed.rpm, byTableMm)
+  const byTableMm = Math.min(question.feedPerToothMm, (machine.mostFeedMmPerMin ?? Infinity) / (speed.rpm * cutter.teeth))
+  const feedPerToothMm = withinPower(question, speed.rpm, byTableMm)
   const passes = passesAt(question, speed.rpm, feedPerToothMm), wall = wallAfter(passes)
-  const limits = [...(byTableMm < question.feedPerToothMm ? ['feed-limited' as const] : []), ...(feedPerToothMm < byTableMm ? ['power-limited' as const] : [])]
+  const limits = [...(byTableMm < question.feedPerToothMm ? ['feed-limited'] : []), ...(feedPerToothMm < byTableMm ? ['power-limited'] : [])]
+  const limitFacts = { feedPerToothMm, wantedMm: question.feedPerToothMm, mostKw: machine.powerKw, mostMmPerMin: machine.mostFeedMmPerMin }
   return {
     rpm: speed.rpm, speedMPerMin: speed.mPerMin, feedPerToothMm, feedMmPerMin: feedRate(speed.rpm, cutter.teeth, feedPerToothMm), passes, wall, minutes: passes.reduce((sum, { minutes }) => sum + minutes, 0),
     forceN: Math.max(...passes.map(({ forceN }) => forceN)), motorKw: mostKwOf(passes),
     cautions: question.hardened ? ['sharp edges', 'hard milling'] : ['milling bars', 'sharp edges'],
-    findings: [...speed.findings, ...limits.map((code): Finding => ({ code, facts: { feedPerToothMm, wantedMm: question.feedPerToothMm, mostKw: machine.powerKw, mostMmPerMin: machine.mostFeedMmPerMin } })), ...cuttingFindings(question, passes, wall, feedPerToothMm)],
+    findings: [...speed.findings, ...limits.map((code): Finding => ({ code, facts: limitFacts })), ...cuttingFindings(question, passes, wall, feedPerToothMm)],
   }
 }
 

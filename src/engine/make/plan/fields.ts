@@ -8,8 +8,9 @@ const slack = 1e-9
 export function fieldsOf({ kind, reads, sizes }: MakeStep, bars: readonly MadeBar[], { readings }: Actuals): readonly ActualField[] {
   return bars.flatMap(({ id, heightMm, matesId }) => reads.filter(({ what }) => what !== 'difference of mates' || bars.find((one) => one.matesId === matesId)!.id === id).map((asked): ActualField => {
     const values = readings.findLast((one) => one.step === kind && one.bar === id && one.what === asked.what)?.values ?? null
-    const from = fromOf(asked, sizes.find((one) => one.heightMm === heightMm)), { least, most } = { least: shifted(asked.least, from), most: shifted(asked.most, from) }
-    return { bar: id, what: asked.what, places: asked.places, least, most, values, isInside: values === null || (least === null && most === null) ? null : values.every((one) => (least === null || one >= least - slack) && (most === null || one <= most + slack)) }
+    const from = fromOf(asked, sizes.find((one) => one.heightMm === heightMm)), least = shifted(asked.least, from), most = shifted(asked.most, from)
+    const isInside = values === null || (least === null && most === null) ? null : values.every((one) => one >= (least ?? -Infinity) - slack && one <= (most ?? Infinity) + slack)
+    return { bar: id, what: asked.what, places: asked.places, least, most, values, isInside }
   }))
 }
 

@@ -36,12 +36,15 @@ type Job = Pick<JobFields, 'bars' | 'done' | 'tools'>
  * @source REGRIND-RULES GRIND-RULES
  */
 export function regrindWork(job: Job, checks: readonly Check[], { readings }: Actuals, lengthMm: number): RegrindWork {
-  const wish = wishFrom(typedOf(job)), lowUm = lowFrom(lowTypedOf(job)), profiles = job.bars.map(({ id }, k) => profileOf(id, k, checksBefore(job, checks), lengthMm, lowUm[id] ?? 0))
-  const bows = readings.filter(({ step, what }) => step === 'read before grinding' && what === 'bow of the edges').flatMap(({ values }) => values), bowMm = bows.length === 0 ? null : Math.max(...bows)
+  const wish = wishFrom(typedOf(job)), lowUm = lowFrom(lowTypedOf(job)), before = checksBefore(job, checks)
+  const profiles = job.bars.map(({ id }, k) => profileOf(id, k, before, lengthMm, lowUm[id] ?? 0))
+  const bows = readings.filter(({ step, what }) => step === 'read before grinding' && what === 'bow of the edges').flatMap(({ values }) => values)
+  const bowMm = bows.length === 0 ? null : Math.max(...bows)
   const cleanUpUm = wish.faces === 1 ? wish.cleanUpUm : removalOf({ bowMm: bowMm ?? 0, cleanUpMm: wish.cleanUpUm / 1000, skinMm: 0, sizeMm: lengthMm, growthPercent: 0 }).neededUm
   const question: RegrindQuestion = { ...wish, cleanUpUm, windowsMm: null, bars: profiles.map(({ day: _day, ...bar }) => bar) }, planned = regrindOf(question)
   const read = question.bars.map((bar): WornBar => ({ ...bar, heightsMm: readings.find(({ step, what, bar: of }) => step === 'grind the first face' && what === 'height' && of === bar.id)?.values ?? [] }))
-  const again: RegrindQuestion = { ...question, faces: 1, datumFace: null, bars: read }, second = wish.faces === 2 && read.every(({ heightsMm }) => heightsMm.length > 0) ? { question: again, regrind: regrindOf(again) } : null, known = second?.regrind ?? planned
+  const again: RegrindQuestion = { ...question, faces: 1, datumFace: null, bars: read }
+  const second = wish.faces === 2 && read.every(({ heightsMm }) => heightsMm.length > 0) ? { question: again, regrind: regrindOf(again) } : null, known = second?.regrind ?? planned
   return { question, profiles, bowMm, cleanUpUm, planned, second, newHeightMm: (bar) => known.bars.find(({ id }) => id === bar)?.newHeightMm ?? known.newHeightMm }
 }
 

@@ -21,12 +21,14 @@ export function stepsFor(question: ContentQuestion): readonly MakeStep[] {
   })
 }
 
+type Work = Pick<MakeStep, 'hours' | 'machineHours' | 'cost'>
+
 /** Hours and cost of a step: those of a person by `factor`, the machine's with what it does by itself. */
-export function workOf(kind: StepKind, machine: MakeStep['machine'], { heightsMm, bars }: Pick<Order, 'heightsMm' | 'bars'>, { times, machines, handPerHour }: Pick<Making, 'times' | 'machines' | 'handPerHour'>, factor: number): Pick<MakeStep, 'hours' | 'machineHours' | 'cost'> {
-  const { orderMin, heightMin, barMin, unattendedMin } = times.find(({ step }) => step === kind)!
-  const hours = factor * (orderMin + heightMin * heightsMm.length + barMin * bars) / 60, machineHours = machine === null ? 0 : hours + unattendedMin / 60
-  const hour = machine === null ? 0 : (machines.find((one) => one.kind === machine)?.perHour ?? null)
-  return { hours, machineHours, cost: (hours > 0 && handPerHour === null) || (machineHours > 0 && hour === null) ? null : hours * (handPerHour ?? 0) + machineHours * (hour ?? 0) }
+export function workOf(kind: StepKind, machine: MakeStep['machine'], order: Pick<Order, 'heightsMm' | 'bars'>, shop: Pick<Making, 'times' | 'machines' | 'handPerHour'>, factor: number): Work {
+  const { orderMin, heightMin, barMin, unattendedMin } = shop.times.find(({ step }) => step === kind)!
+  const hours = factor * (orderMin + heightMin * order.heightsMm.length + barMin * order.bars) / 60, machineHours = machine === null ? 0 : hours + unattendedMin / 60
+  const hand = hours > 0 ? shop.handPerHour : 0, perHour = machineHours > 0 ? (shop.machines.find((one) => one.kind === machine)?.perHour ?? null) : 0
+  return { hours, machineHours, cost: hand === null || perHour === null ? null : hours * hand + machineHours * perHour }
 }
 
 function calcsAt(kind: NewBarStep, { cuts }: ContentQuestion): MakeStep['calcs'] {

@@ -54,7 +54,8 @@ export function JobScreen({ shop, job, step }: Props) {
 }
 
 function Steps({ shop, job, view, step }: Props & { readonly view: JobView }) {
-  const units = useUnits(), { plan } = view, nameOf = jobNamer(job, shop), chosen = plan.steps.findIndex((one, at) => (step === undefined ? one.kind === plan.next : String(at + 1) === step)), at = chosen < 0 ? plan.steps.length - 1 : chosen, open = plan.steps[at]!
+  const units = useUnits(), { plan } = view, nameOf = jobNamer(job, shop)
+  const chosen = plan.steps.findIndex((one, at) => (step === undefined ? one.kind === plan.next : String(at + 1) === step)), at = chosen < 0 ? plan.steps.length - 1 : chosen, open = plan.steps[at]!
   const card = useRef<HTMLDivElement>(null), before = useRef(step)
   useEffect(() => { if (before.current !== step) card.current?.focus({ preventScroll: false }); before.current = step }, [step])
   return (

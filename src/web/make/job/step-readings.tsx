@@ -21,12 +21,12 @@ export function StepReadings({ shop, job, view, step }: StepProps) {
       <section aria-label="To read"><h3>To read</h3><ul className="mk-notes">{step.reads.map((asked) => <li key={asked.what}>{capital(sayReading(asked.what, units))}{asked.places > 1 ? `, at ${asked.places} places` : ''}</li>)}</ul></section>
     )
   }
-  const bars = made.filter(({ heightMm }) => heightMm === chosen)
+  const idsOf = (mm: number) => made.filter(({ heightMm }) => heightMm === mm).map(({ id }) => id)
   return (
     <section aria-label="Readings" className="mk-readings">
       <h3>Read</h3>
-      {heights.length > 1 ? <SelectField label="height" value={String(chosen)} onChange={(text) => setChosen(Number(text))} options={heights.map((mm) => ({ value: String(mm), label: `${wordLength(mm, units)}${sayCount(step.fields, made.filter(({ heightMm }) => heightMm === mm).map(({ id }) => id))}` }))} /> : null}
-      {bars.map(({ id }) => (
+      {heights.length > 1 ? <SelectField label="height" value={String(chosen)} onChange={(text) => setChosen(Number(text))} options={heights.map((mm) => ({ value: String(mm), label: `${wordLength(mm, units)}${sayCount(step.fields, idsOf(mm))}` }))} /> : null}
+      {idsOf(chosen).map((id) => (
         <fieldset key={id} className="mk-bar">
           <legend>{nameOf(id)}</legend>
           {step.fields.filter(({ bar }) => bar === id).map((field) => <Field key={field.what} job={job} view={view} step={step} field={field} bar={nameOf(id)} />)}

@@ -3,10 +3,10 @@ import type { PlannedStep } from '#model/make-plan.ts'
 import { wordLength, wordNumber } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
-import type { CardJob, Case } from '#engine/make/job/card-cases.ts'
-import { cuttingCase, heatCase } from '#engine/make/job/card-cases.ts'
+import { type CardJob, type Case, cuttingCase, heatCase } from '#engine/make/job/card-cases.ts'
 import { answerCutting } from '#engine/make/cutting/answer-cutting.ts'
 import { answerHeat } from '#engine/make/heat/answer-heat.ts'
+import type { HeatStep } from '#engine/make/heat/heat.ts'
 import { cuttingBooks } from '#reference/cutting/cutting-books.ts'
 import { makingBooks } from '#reference/making-books.ts'
 import { heatBooks } from '#reference/steels/heat-books.ts'
@@ -31,9 +31,21 @@ export function computedLines(job: CardJob, { kind, calcs }: PlannedStep, units:
   }
   if (calcs.includes('heat')) {
     return say(() => heatCase(job, makingBooks.steels), (raw) => answerHeat(raw, heatBooks), ({ steps }) =>
-      [steps.filter(({ step }) => (step === 'temper') === (kind !== 'harden')).map(({ step, fromC, toC, fromMin, toMin, medium, times }) => `${capital(step)}${fromC === null ? '' : ` ${band(fromC, toC)} °C`}${fromMin === null ? '' : `, ${band(fromMin, toMin)} min`}${medium === null ? '' : ` in ${medium}`}${times > 1 ? `, ${times} times` : ''}`).join('; ')])
+      [steps.filter(({ step }) => (step === 'temper') === (kind !== 'harden')).map((one) => heatLine(one, band)).join('; ')])
   }
   if (!calcs.includes('grind')) return []
-  return job.plan.packs.filter(({ side }) => (kind === 'grind the faces') === (side === 'faces')).map(({ bars, clean, ordered, shimsMm }) =>
-    `${listOf(bars.map(nameOf))}: ${clean.passes.join(' + ')} passes a side until clean, ${mm(clean.downfeedMm)} off each${ordered === null ? '; the size ordered is not reached' : `; down to ${mm(ordered.toMm)} ${ordered.passes.join(' + ')} passes`}${shimsMm.some((one) => one > 0) ? `; shims ${shimsMm.map(mm).join(', ')}` : ''}.`)
+  return job.plan.packs.filter(({ side }) => (kind === 'grind the faces') === (side === 'faces')).map(({ bars, clean, ordered, shimsMm }) => {
+    const said = [
+      `${listOf(bars.map(nameOf))}: ${clean.passes.join(' + ')} passes a side until clean, ${mm(clean.downfeedMm)} off each`,
+      ordered === null ? 'the size ordered is not reached' : `down to ${mm(ordered.toMm)} ${ordered.passes.join(' + ')} passes`,
+      ...(shimsMm.some((one) => one > 0) ? [`shims ${shimsMm.map(mm).join(', ')}`] : []),
+    ]
+    return `${said.join('; ')}.`
+  })
+}
+
+/** `Harden 800 to 830 °C, 20 to 30 min in oil`. */
+function heatLine({ step, fromC, toC, fromMin, toMin, medium, times }: HeatStep, band: (from: number | null, to: number | null) => string): string {
+  const heat = fromC === null ? '' : ` ${band(fromC, toC)} °C`, time = fromMin === null ? '' : `, ${band(fromMin, toMin)} min`
+  return `${capital(step)}${heat}${time}${medium === null ? '' : ` in ${medium}`}${times > 1 ? `, ${times} times` : ''}`
 }

@@ -26,7 +26,8 @@ const heard = async (): Promise<Heard> => ({ ...await ask<Listed>('/api/backups'
 
 /** The copies of the whole shop, for the owner: what there is, one more now, and how one is put in the shop's place. */
 export function Backups() {
-  const units = useUnits(), [listed, setListed] = useState<Heard | null>(null), [all, setAll] = useState(false), [busy, setBusy] = useState(false), [done, setDone] = useState<string | null>(null), [found, setFound] = useState<Found>({})
+  const units = useUnits(), [listed, setListed] = useState<Heard | null>(null), [all, setAll] = useState(false), [busy, setBusy] = useState(false)
+  const [done, setDone] = useState<string | null>(null), [found, setFound] = useState<Found>({})
   const { attempt, waiting, giveUp, trouble } = useAsOwner()
   const list = () => heard().then(setListed)
   // Who is not the owner is not asked for a passphrase before wanting to see them.
@@ -53,7 +54,10 @@ export function Backups() {
         </>
       ) : (
         <>
-          <p>{listed.everyHours === 0 ? 'None is made by itself: the server was started so.' : `One is made when the last is ${listed.everyHours} h old.`} {listed.folder === null ? 'They lie on the machine the shop runs on.' : <>They lie in <code className="place">{listed.folder}</code>; a disk of their own outlives the one of the shop.</>}</p>
+          <p>
+            {listed.everyHours === 0 ? 'None is made by itself: the server was started so.' : `One is made when the last is ${listed.everyHours} h old.`}{' '}
+            {listed.folder === null ? 'They lie on the machine the shop runs on.' : <>They lie in <code className="place">{listed.folder}</code>; a disk of their own outlives the one of the shop.</>}
+          </p>
           {listed.failed ? <StatusLine danger>The last try, {sayAge(listed.failed.atIso, listed.heardMs)}, made none: {listed.failed.refused === null ? 'the reason is in the server’s log.' : sayRefusal(new Refusal(listed.failed.refused, listed.failed.facts), units)}</StatusLine> : null}
           {listed.backups.length === 0 ? <p>There is none yet.</p> : (
             <ul className="rows">{(all ? listed.backups : listed.backups.slice(0, shown)).map(({ name, atIso, bytes }) => (
