@@ -1,11 +1,12 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type DatedOutcome, relianceFrom, trustFrom } from '#engine/rack/trust-from.ts'
+import { type DatedOutcome, relianceFrom } from '#engine/rack/trust-from.ts'
 import { type BarEvent, type BarEventKind, barEventKinds } from '#model/bar-event.ts'
 import { type Trust, trusts } from '#model/bar.ts'
 
 const event = (kind: BarEventKind, at: number, id = `e${at}`, undoes: string | null = null): BarEvent =>
   ({ id, bar: 'b', kind, undoes, note: '', person: 'KM', device: 'd', atIso: new Date(1741075200000 + at * 60_000).toISOString() })
+const trustFrom = (events: readonly BarEvent[]) => relianceFrom(events).trust
 const after = (...kinds: BarEventKind[]) => trustFrom(kinds.map((kind, at) => event(kind, at)))
 
 // Common practice, no source: what a shop does with a bar after each of these.

@@ -32,8 +32,6 @@ export function relianceFrom(events: readonly BarEvent[], outcomes: readonly Dat
   return { trust: is !== 'bar' ? is : open.length > 0 ? 'look first' : 'trusted', open: is === 'bar' ? open : [] }
 }
 
-export const trustFrom = (events: readonly BarEvent[], outcomes: readonly DatedOutcome[] = []): Trust => relianceFrom(events, outcomes).trust
-
 /**
  * The uses a bar was proved for since anything happened that may have spoilt it or that changed its faces, coarsest first. A check at the plate
  * says anew what it is good for, a quick look adds to it, a failed check takes all away.

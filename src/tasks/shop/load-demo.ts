@@ -4,7 +4,7 @@ import { Refusal } from '#model/refusal.ts'
 import { keepDeed } from '#store/deeds.ts'
 import { recordOf, recordsOf } from '#store/records.ts'
 import { inTransaction, type Store } from '#store/store.ts'
-import { type Maker, makerFor } from '#tasks/maker.ts'
+import { makerFor } from '#tasks/maker.ts'
 import { demoRates } from '#tasks/shop/demo/demo-make.ts'
 import { demoDeed } from '#tasks/shop/demo/demo-deed.ts'
 
@@ -16,7 +16,8 @@ const settings: readonly RecordKind[] = ['shop', 'person']
  *
  * @throws Refusal `shop-not-empty` when anything but settings and people is there
  */
-export function loadDemo(store: Store, by: Maker = makerFor('', 'demo')): Promise<void> {
+export function loadDemo(store: Store): Promise<void> {
+  const by = makerFor('', 'demo')
   return inTransaction(store, async (tx) => {
     for (const kind of recordKinds) {
       if (!settings.includes(kind) && (await recordsOf(tx, kind)).length > 0) throw new Refusal('shop-not-empty', { kind })

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import type { CheckMethod } from '#model/check-methods.ts'
-import type { CheckForm, DraftRecord } from '#model/check-draft.ts'
+import type { DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { beginDraft } from '#web/inspect/draft/draft-edits.ts'
 import { newDraft, newForm } from '#web/inspect/draft/new-draft.ts'
@@ -16,7 +16,7 @@ import { useUnits } from '#web/units.ts'
 /** Where a check begins, goes on, or is looked up again. */
 export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), facts = useInspectFacts(shop), open = useMemo(() => shop.drafts.filter(isBegun), [shop.drafts])
-  const begin = (method: CheckMethod, asked: Partial<CheckForm> = {}) => go(`/inspect/check/${beginDraft(newDraft(newForm(method, units.length, shop, asked)))}`)
+  const begin = (method: CheckMethod) => go(`/inspect/check/${beginDraft(newDraft(newForm(method, units.length, shop)))}`)
   if (shop.bars.length === 0 && open.length === 0) return <NoBarsYet shop={shop} />
   return (
     <>
