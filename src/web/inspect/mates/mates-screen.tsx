@@ -47,7 +47,7 @@ export function MatesScreen({ shop }: { readonly shop: ShopSnapshot }) {
         <MatesWishFields texts={texts} onChange={setTexts} refused={'refused' in range ? range.refused : {}} groups={groups} measured={measured.map(({ id }) => id)} />
         {'refused' in range ? null : asked === null ? <NoBars measured={measured.length} />
           : search.answer ? <MatesFoundList shop={shop} asked={asked} answer={search.answer} nameOf={nameOf} />
-            : <output>{search.lots ? 'Looking for mates' : 'Stopped. Change what is asked to look again.'}</output>}
+            : <output>{search.ended === 'fault' ? 'Not found: something failed on this device. Change what is asked, and it is tried anew.' : search.ended === 'stopped' ? 'Stopped. Change what is asked to look again.' : 'Looking for mates'}</output>}
       </div>
     </>
   )
