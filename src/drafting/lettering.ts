@@ -48,6 +48,12 @@ export function shortened(text: string, widthMm: number, sizeMm: number, bold = 
   return `${letters.join('').trimEnd()}…`
 }
 
+/** At most so many lines of at most `widthMm`, the last one cut with `…` where something is left out. */
+export function wrappedWithin(text: string, lines: number, widthMm: number, sizeMm: number, bold = false): readonly string[] {
+  const all = wrapped(text, widthMm, sizeMm, bold)
+  return all.length <= lines ? all : [...all.slice(0, lines - 1), shortened(all.slice(lines - 1).join(' '), widthMm, sizeMm, bold)]
+}
+
 /** A text in the largest of some sizes (largest first) in which it fits `widthMm`; where it fits in none, cut in the smallest. */
 export function fitted(text: string, widthMm: number, sizesMm: readonly [number, ...number[]], bold = false): { readonly text: string; readonly sizeMm: number } {
   const sizeMm = sizesMm.find((size) => textWidthMm(text, size, bold) <= widthMm) ?? sizesMm.at(-1)!

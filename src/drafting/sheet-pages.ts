@@ -1,5 +1,5 @@
 import { boxOf, lineOf, textOf } from '#drafting/items.ts'
-import { shortened, textWidthMm } from '#drafting/lettering.ts'
+import { fitted, shortened, textWidthMm, wrappedWithin } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import { type Laid, stacked } from '#drafting/paragraph.ts'
 import type { Item, Scene } from '#drafting/scene.ts'
@@ -49,10 +49,18 @@ function page(frame: SheetFrame, items: readonly Item[], number: string, paper: 
   }
 }
 
+/** In one line as large as it goes, else in two. */
+function headingLines(heading: string, left: number, roomMm: number): readonly Item[] {
+  const twoMm = 4.4
+  if (textWidthMm(heading, twoMm, true) > roomMm) return wrappedWithin(heading, 2, roomMm, twoMm, true).map((line, at) => textOf([left, paperEdgeMm + 3.6 + 4.8 * at], line, { sizeMm: twoMm, bold: true }))
+  const said = fitted(heading, roomMm, [7, 5.6, twoMm], true)
+  return [textOf([left, paperEdgeMm + 6], said.text, { sizeMm: said.sizeMm, bold: true })]
+}
+
 function head({ heading, under, code }: SheetFrame, number: string, widthMm: number): readonly Item[] {
   const left = paperEdgeMm + padMm, right = widthMm - paperEdgeMm, boxMm = Math.max(34, textWidthMm(code.value, 6, true) + 5), room = right - boxMm - 20 - left
   return [
-    textOf([left, paperEdgeMm + 6], shortened(heading, room, 7, true), { sizeMm: 7, bold: true }),
+    ...headingLines(heading, left, room),
     textOf([left, paperEdgeMm + 12.8], shortened(under, room, 3.8), { sizeMm: 3.8 }),
     textOf([right - boxMm - 5, paperEdgeMm + headMm / 2], number, { sizeMm: 4.2, anchor: 'end' }),
     boxOf([right - boxMm - 2.5, paperEdgeMm + 2.5], [right - 2.5, paperEdgeMm + headMm - 2.5], 'outline', 'none'),

@@ -1,5 +1,5 @@
 import { lineOf, textOf } from '#drafting/items.ts'
-import { fitted, shortened } from '#drafting/lettering.ts'
+import { fitted, shortened, textWidthMm, wrappedWithin } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import type { Item } from '#drafting/scene.ts'
 
@@ -27,11 +27,16 @@ export function titleRows(rows: readonly TitleRow[], paper: Paper): readonly Ite
   })
 }
 
-/** A value too long for the cell is lettered smaller, and only then cut. */
+const smallMm = 3
+
+/** A value too long for the cell is lettered smaller, then broken in two lines, and only then cut. */
 function cell({ label, value }: TitleCell, x: number, y: number, widthMm: number): readonly Item[] {
-  const room = widthMm - 3, said = fitted(value, room, [4.6, 4, 3.4, 3], true)
-  return [
-    textOf([x + 1.5, y + 2.7], shortened(label, room, 3), { sizeMm: 3 }),
-    ...(value === '' ? [] : [textOf([x + 1.5, y + 8], said.text, { sizeMm: said.sizeMm, bold: true })]),
-  ]
+  const room = widthMm - 3
+  return [textOf([x + 1.5, y + 2.7], shortened(label, room, smallMm), { sizeMm: smallMm }), ...(value === '' ? [] : valueIn(value, x + 1.5, y, room))]
+}
+
+function valueIn(value: string, x: number, y: number, roomMm: number): readonly Item[] {
+  if (textWidthMm(value, smallMm, true) > roomMm) return wrappedWithin(value, 2, roomMm, smallMm, true).map((line, at) => textOf([x, y + 6.6 + 3.5 * at], line, { sizeMm: smallMm, bold: true }))
+  const said = fitted(value, roomMm, [4.6, 4, 3.4, smallMm], true)
+  return [textOf([x, y + 8], said.text, { sizeMm: said.sizeMm, bold: true })]
 }

@@ -23,7 +23,7 @@ export function besideSheetPages({ title, description, heading, under, heads, ro
   const widthMm = sheetRoomMm(paper), shares = heads.map((_, column) => (column < 2 ? 1.5 : 1))
   return sheetPages({
     title, description, heading, under, code,
-    foot: [[{ ...foot.shop, share: 0.22 }, { ...foot.part, share: 0.28 }, { ...foot.operation, share: 0.2 }, { ...foot.date, share: 0.17 }, { ...foot.initials, share: 0.13 }]],
+    foot: [[{ ...foot.shop, share: 0.21 }, { ...foot.part, share: 0.27 }, { ...foot.operation, share: 0.24 }, { ...foot.date, share: 0.17 }, { ...foot.initials, share: 0.11 }]],
   }, [
     ...drawn,
     ...tablePieces(heads, rows, shares, widthMm).map((piece, at) => (at === 0 ? spaced(piece, 3) : piece)),

@@ -4,6 +4,7 @@ import { setupSheet, viseCard } from '#drafting/gallery/sheets.ts'
 import { textBoxOf } from '#drafting/lettering.ts'
 import { paperEdgeMm, papers } from '#drafting/paper.ts'
 import type { Scene, TextItem } from '#drafting/scene.ts'
+import { besideSheetPages } from '#drafting/setup/beside-sheet.ts'
 import { type SetupSheetData, setupSheetPages } from '#drafting/setup/setup-sheet.ts'
 import { viseCardPages } from '#drafting/setup/vise-card.ts'
 
@@ -51,6 +52,19 @@ describe('the setup sheet', () => {
     const block = Object.fromEntries(Object.entries(setupSheet.block).map(([name, { label }]) => [name, { label, value: long }])) as SetupSheetData['block']
     const data = { ...setupSheet, block, stand: long, numbers: setupSheet.numbers.map(({ value }) => ({ label: long, value })), picture: { ...setupSheet.picture, bars: setupSheet.picture.bars.map((bar) => ({ ...bar, label: long })) } }
     for (const scene of setupSheetPages(data, 'A4')) expect(faultsOf(scene)).toEqual([])
+  })
+
+  test('says what it is for in full, also in several lines', () => {
+    const part = 'Housing of the feed gear, left hand, for the second table, revision 12 of the old print', operation = 'Face, drill and ream the four corner holes to size'
+    for (const paper of ['A4', 'Letter'] as const) {
+      const pages = setupSheetPages({ ...setupSheet, block: { ...setupSheet.block, part: { label: 'Part', value: part }, operation: { label: 'Operation', value: operation } } }, paper)
+      expect(pages.flatMap(faultsOf)).toEqual([])
+      expect(wordsOf(pages)).toContain(`${part} · ${operation}`)
+      const { shop, date, initials, code } = setupSheet.block, foot = { shop, part: { label: 'Part', value: part }, operation: { label: 'Operation', value: operation }, date, initials }
+      const beside = besideSheetPages({ title: '', description: '', heading: part, under: '2 vises', heads: ['Vise', 'Pair'], rows: [], blocks: [], code, foot }, [], paper)
+      expect(beside.flatMap(faultsOf)).toEqual([])
+      for (const said of [part, operation]) expect(wordsOf(beside)).toContain(said)
+    }
   })
 
   test('is plain data: it is drawn alike from what was kept', () => {

@@ -1,6 +1,6 @@
 import type { Units } from '#model/shop-record.ts'
 import { boxOf, letteringMm, lineOf, moved, textOf } from '#drafting/items.ts'
-import { fitted, shortened, textWidthMm } from '#drafting/lettering.ts'
+import { fitted, shortened, textWidthMm, wrappedWithin } from '#drafting/lettering.ts'
 import { type Paper, paperEdgeMm, papers } from '#drafting/paper.ts'
 import { type Block, blockPieces, heightOf, type Laid, paragraph, spaced, stacked } from '#drafting/paragraph.ts'
 import { beside } from '#drafting/pieces.ts'
@@ -38,7 +38,7 @@ export type SetupSheetData = {
 
 /** Sizes of lettering; 3 mm is 8.5 point. */
 const sizesMm = [3.6, 3.4, 3.2, 3]
-const headMm = 21
+const headMm = 21, smallHeadMm = 3.2
 const padMm = 4
 /** Widths of the column beside the drawing: the wider one where the text fits no page else. */
 const sidesMm = [66, 80]
@@ -103,19 +103,21 @@ function page(data: SetupSheetData, paper: Paper, items: readonly Item[]): Scene
   }
 }
 
-/** The pair large, how it stands, and the slot in a box. */
+/** The pair large, how it stands and what for, and the slot in a box. */
 function head({ block, stand }: SetupSheetData, innerMm: number): readonly Item[] {
   const slot = shortened(block.slot.value, 60, 9, true), boxMm = Math.max(26, textWidthMm(slot, 9, true) + 6), x = paperEdgeMm, right = x + innerMm
   const pair = fitted(block.pair.value, innerMm - boxMm - 66, [13, 10, 8, 6.5], true), pairMm = textWidthMm(pair.text, pair.sizeMm, true)
   const middle = paperEdgeMm + headMm / 2, restMm = innerMm - boxMm - pairMm - 16
+  const nextX = x + padMm + pairMm + 5, work = [block.part.value, block.operation.value].filter((words) => words !== '').join(' · ')
   const next = (text: string, y: number): Item => {
-    const said = fitted(text, restMm, [4.4, 3.8, 3.2])
-    return textOf([x + padMm + pairMm + 5, y], said.text, { sizeMm: said.sizeMm })
+    const said = fitted(text, restMm, [4.4, 3.8, smallHeadMm])
+    return textOf([nextX, y], said.text, { sizeMm: said.sizeMm })
   }
+  const lines = wrappedWithin(work, 3, restMm, smallHeadMm), below = lines.length < 2 ? [next(work, middle + 3.4)] : lines.map((line, at) => textOf([nextX, middle + 4.2 * (at - lines.length / 2 + 1)], line, { sizeMm: smallHeadMm }))
   return [
     textOf([x + padMm, middle], pair.text, { sizeMm: pair.sizeMm, bold: true }),
-    next(stand, middle - 3),
-    next([block.part.value, block.operation.value].filter((words) => words !== '').join(' · '), middle + 3.4),
+    next(stand, lines.length < 2 ? middle - 3 : middle - 2.1 * lines.length),
+    ...below,
     ...(slot === '' ? [] : [
       boxOf([right - boxMm - 3, paperEdgeMm + 2.5], [right - 3, paperEdgeMm + headMm - 2.5], 'outline', 'none'),
       textOf([right - 3 - boxMm / 2, middle - 2], slot, { sizeMm: 9, bold: true, anchor: 'middle' }),
