@@ -1,4 +1,4 @@
-import { freshOf } from '#store/canonical.ts'
+import { freshOf } from '#store/fresh-of.ts'
 
 /**
  * Adds what is not kept yet, all or none; one sent again is left out. Nothing is read where everything is new, as it mostly is.

@@ -1,7 +1,7 @@
+import { canonical } from '#model/canonical.ts'
 import type { Check } from '#model/check.ts'
 import { Refusal } from '#model/refusal.ts'
 import { addFresh } from '#store/add-fresh.ts'
-import { canonical } from '#store/canonical.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { insertRows } from '#store/insert-rows.ts'
 import { inPortions } from '#store/portions.ts'

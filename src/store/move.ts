@@ -1,6 +1,6 @@
 import { createHash, type Hash } from 'node:crypto'
+import { canonical } from '#model/canonical.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
-import { canonical } from '#store/canonical.ts'
 import { columnsOf, type Tables } from '#store/schema.ts'
 import { atOneMoment, inTransaction, type Store } from '#store/store.ts'
 

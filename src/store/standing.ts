@@ -1,6 +1,6 @@
+import { canonical } from '#model/canonical.ts'
 import type { Change, Saw } from '#model/change.ts'
 import type { Fact } from '#model/refusal.ts'
-import { canonical } from '#store/canonical.ts'
 
 /** What one field comes to when all its changes are laid together. */
 export type FieldStanding = {

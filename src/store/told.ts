@@ -1,6 +1,7 @@
+import { canonical } from '#model/canonical.ts'
 import type { Told } from '#model/setup-record.ts'
 import { type Fact, Refusal } from '#model/refusal.ts'
-import { canonical, freshOf } from '#store/canonical.ts'
+import { freshOf } from '#store/fresh-of.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Tables } from '#store/schema.ts'

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
+import { canonical } from '#model/canonical.ts'
 import type { Unserved } from '#model/setup-record.ts'
-import { canonical, freshOf } from '#store/canonical.ts'
+import { freshOf } from '#store/fresh-of.ts'
 import { inTransaction, type Store } from '#store/store.ts'
 import { recordOf } from '#store/records.ts'
 import type { Tables } from '#store/schema.ts'

@@ -19,6 +19,7 @@ import { MatesField, type MatesWish, matesWished } from '#web/rack/mates-field.t
 import type { RackBar } from '#web/rack/rack-bars.ts'
 import { nameOfBar } from '#web/rack/say-bar.ts'
 import { go } from '#web/router.ts'
+import { changedKeys } from '#web/shop/changed-keys.ts'
 import { useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
 
@@ -81,7 +82,7 @@ export function EditBar({ shop, bar }: { readonly shop: ShopSnapshot; readonly b
 
 /** Only what differs, and what stood there before. */
 function changedFields(wanted: BarFields, before: BarFields): { readonly fields: Partial<BarFields>; readonly old: Partial<BarFields> } {
-  const keys = (['name', 'thicknessMm', 'thicknessStanding', 'lengthMm', 'slotId', 'matesId', 'note'] as const).filter((key) => wanted[key] !== before[key])
+  const keys = changedKeys(wanted, before)
   const of = (record: BarFields): Partial<BarFields> => Object.fromEntries(keys.map((key) => [key, record[key]]))
   return { fields: of(wanted), old: of(before) }
 }

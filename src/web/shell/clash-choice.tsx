@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react'
-import type { HistoryEntry } from '#model/history.ts'
 import type { Where } from '#model/bar-record.ts'
+import { canonical } from '#model/canonical.ts'
+import type { HistoryEntry } from '#model/history.ts'
 import type { Fact } from '#model/refusal.ts'
 import { ask } from '#web/api.ts'
 import type { OpenClash } from '#web/keep/open-clashes.ts'
@@ -45,7 +46,7 @@ function sidesOf(history: readonly HistoryEntry[], field: string): readonly Side
 function said(value: Fact, all: readonly Fact[]): string {
   if (typeof value === 'string') return value
   if (!isRecord(value) || !all.every(isRecord)) return JSON.stringify(value)
-  const keys = [...new Set(all.flatMap((side) => Object.keys(side)))].filter((key) => new Set(all.map((side) => JSON.stringify(side[key]))).size > 1)
+  const keys = [...new Set(all.flatMap((side) => Object.keys(side)))].filter((key) => new Set(all.map((side) => canonical(side[key] ?? null))).size > 1)
   return keys.map((key) => { const part = value[key] ?? '–'; return typeof part === 'string' ? part : `${plain(key)} ${JSON.stringify(part)}` }).join(', ')
 }
 

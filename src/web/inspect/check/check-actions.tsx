@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
 import { checkFromDraft } from '#engine/inspect/read-draft.ts'
+import { canonical } from '#model/canonical.ts'
 import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { useCheckDesk } from '#web/inspect/check/desk.ts'
@@ -14,7 +15,7 @@ import { writeDeed } from '#web/write.ts'
 /** Keep it, put it on paper, or leave it: a half-done check waits for whoever goes on. */
 export function CheckActions() {
   const { draft, read, facts, units, nameOf, open } = useCheckDesk(), { form } = draft
-  const typed = [form.zero, form.closing, form.temperature, ...form.bars.map((bar) => JSON.stringify(bar)), ...read.cells.map(({ text }) => text), read.answer === null, ...read.cells.map(({ asks }) => asks?.code ?? '')].join('\n')
+  const typed = canonical([form.zero, form.closing, form.temperature, form.bars, read.answer === null, read.cells.map(({ text, asks }) => [text, asks?.code ?? ''])])
   const [refused, setRefused] = useState<{ readonly why: Refusal; readonly typed: string } | null>(null)
   const keep = () => {
     try {

@@ -1,3 +1,4 @@
+import { canonical } from '#model/canonical.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { openClashes } from '#web/keep/open-clashes.ts'
 import type { RackBar, RackGroup } from '#web/rack/rack-bars.ts'
@@ -9,6 +10,6 @@ type Props = { readonly bar: RackBar; readonly group: RackGroup; readonly shop: 
 export function WhereClash({ bar: { record }, group, shop }: Props) {
   const clashes = openClashes(shop).filter(({ kind, field }) => kind === 'bar' && field === 'where'), clash = clashes.find((one) => one.record === record.id)
   if (!clash) return null
-  const alike = group.bars.filter((mate) => mate.record.id !== record.id && clashes.some((one) => one.record === mate.record.id) && JSON.stringify(mate.record.where) === JSON.stringify(record.where))
+  const alike = group.bars.filter((mate) => mate.record.id !== record.id && clashes.some((one) => one.record === mate.record.id) && canonical(mate.record.where) === canonical(record.where))
   return <ClashChoice clash={clash} also={alike.map((mate) => mate.record.id)} />
 }
