@@ -323,7 +323,7 @@ test('a sheet without a height is not saved', async ({ page }) => {
   await expect(page.getByText('Nothing to save yet: the part has no height.')).toBeVisible()
 })
 
-test('a question that nothing serves is written down once', async ({ page, shop }) => {
+test('a question that nothing serves is written down once', async ({ page }) => {
   const unserved: unknown[] = []
   page.on('request', (request) => { if (request.url().endsWith('/api/unserved')) unserved.push(...request.postDataJSON() as unknown[]) })
   await givePart(page, '19', '16')
@@ -335,7 +335,6 @@ test('a question that nothing serves is written down once', async ({ page, shop 
   await page.waitForTimeout(4000)
   expect(unserved).toHaveLength(1)
   expect(unserved[0]).toMatchObject({ viseId: 'demo-vise-1', lowMm: 43 })
-  expect(shop.url).toBeTruthy()
 })
 
 test('where nothing serves, an order in Make is begun with the window, the use and the jaws filled in', async ({ page }) => {
