@@ -25,6 +25,7 @@ import { answerPaper } from '#engine/setup/paper/answer-paper.ts'
 import { answerRow } from '#engine/setup/row/answer-row.ts'
 import { answerTable } from '#engine/setup/table/answer-table.ts'
 import { blanksByTheBooks, planByTheBooks, routeByTheBooks } from '#tasks/make/making-by-the-books.ts'
+import { attempt } from '#model/attempt.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 import { cuttingByTheBooks } from '#tasks/make/cutting-by-the-books.ts'
 import { grindByTheBooks } from '#tasks/make/grind-by-the-books.ts'
@@ -88,10 +89,6 @@ export function calc(name: string, input: unknown): unknown {
 }
 
 function inItsPlace(answer: Calculation['answer'], raw: unknown): unknown {
-  try {
-    return answer(raw)
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    return { refused: error.code, facts: error.facts } satisfies RefusedCase
-  }
+  const answered = attempt(() => answer(raw))
+  return answered instanceof Refusal ? { refused: answered.code, facts: answered.facts } satisfies RefusedCase : answered
 }

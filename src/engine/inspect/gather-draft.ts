@@ -3,7 +3,7 @@ import type { Finding } from '#model/finding.ts'
 import { readLengthMm, readNumber, readSizeMm } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import { askHeights, askReadings } from '#engine/inspect/ask-neighbours.ts'
-import { attempt } from '#engine/inspect/attempt.ts'
+import { readOrFinding } from '#engine/inspect/read-or-finding.ts'
 import { cellsOf } from '#engine/inspect/cells.ts'
 import type { CheckBody } from '#engine/inspect/check-readings.ts'
 import type { InspectFacts } from '#engine/inspect/inspect-facts.ts'
@@ -19,7 +19,7 @@ export type Gathered = { readonly cells: readonly ReadCell[]; readonly wrong: { 
 export function gatherDraft(draft: TypedCheck, facts: InspectFacts, counts: (cell: ReadCell) => boolean = () => true): Gathered {
   const { form } = draft, wrong: { [field: string]: Finding } = {}
   const tried = <Value>(field: string, read: () => Value): Value | null => {
-    const [value, said] = attempt(read)
+    const [value, said] = readOrFinding(read)
     if (said) wrong[typeof said.facts.field === 'string' ? said.facts.field : field] = said
     return value
   }
@@ -40,7 +40,7 @@ export function gatherDraft(draft: TypedCheck, facts: InspectFacts, counts: (cel
   const read = cellsOf(form).map((cell): ReadCell => {
     const text = draft.typed[cell.key] ?? '', nothing = { cell, text, um: null, heightMm: null, wrong: null, asks: null }
     if (text.trim() === '') return nothing
-    const [value, said] = attempt(() => (onPlate ? readDepartureUm(text, bareUnit, 'reading') : readSizeMm(text, form.unit, 'reading')))
+    const [value, said] = readOrFinding(() => (onPlate ? readDepartureUm(text, bareUnit, 'reading') : readSizeMm(text, form.unit, 'reading')))
     if (value === null) return { ...nothing, wrong: said && { code: said.code, facts: { ...said.facts, cell: cell.key } } }
     if (!onPlate) return { ...nothing, heightMm: value }
     const heightMm = zero === null ? null : zero.heightMm + value / 1000

@@ -1,5 +1,5 @@
 import { Refusal } from '#model/refusal.ts'
-import { attempt } from '#engine/inspect/attempt.ts'
+import { readOrFinding } from '#engine/inspect/read-or-finding.ts'
 import type { Cell } from '#engine/inspect/cells.ts'
 import { aboveUm, type CheckBody, zeroMmOf } from '#engine/inspect/check-readings.ts'
 import { type Checked, checkedOf } from '#engine/inspect/checked.ts'
@@ -59,6 +59,6 @@ export function checkFromDraft(draft: TypedCheck, facts: InspectFacts): CheckBod
 }
 
 /** Null as well while it is being typed. */
-const lengthMmOf = (draft: TypedCheck, facts: InspectFacts, bar: string): number | null => attempt(() => barLengthMm(draft, facts, bar, 'length'))[0]
+const lengthMmOf = (draft: TypedCheck, facts: InspectFacts, bar: string): number | null => readOrFinding(() => barLengthMm(draft, facts, bar, 'length'))[0]
 
 const placeOf = ({ bar, line, face, station }: Pick<Cell, 'bar' | 'line' | 'face' | 'station'>): string => `${bar}/${line}/${face}/${station}`

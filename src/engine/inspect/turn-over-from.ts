@@ -1,4 +1,4 @@
-import { Refusal } from '#model/refusal.ts'
+import { attemptOr } from '#model/attempt.ts'
 import { barReadingsOf, type CheckBody, zeroMmOf } from '#engine/inspect/check-readings.ts'
 import type { BarReadings } from '#engine/inspect/shape.ts'
 import { turnOverOf, type TurnOverAnswer } from '#engine/inspect/turn-over.ts'
@@ -12,12 +12,9 @@ export function turnOverFrom(check: Pick<CheckBody, 'readings' | 'zero' | 'closi
   const a = barReadingsOf(check, bar, lengthMm, 'A'), b = barReadingsOf(check, bar, lengthMm, 'B')
   if (!a || !b || lengthMm === null) return null
   const up = meansByPlace(a), over = meansByPlace(b), stationsMm = a.stationsMm.filter((x) => over.has(x))
-  try {
-    return { stationsMm, ...turnOverOf({ zeroMm: zeroMmOf(check), lengthMm, stationsMm, faceAUpUm: stationsMm.map((x) => up.get(x)!), faceBUpUm: stationsMm.map((x) => over.get(x)!) }) }
-  } catch (error) {
-    if (error instanceof Refusal) return null
-    throw error
-  }
+  return attemptOr(() => ({
+    stationsMm, ...turnOverOf({ zeroMm: zeroMmOf(check), lengthMm, stationsMm, faceAUpUm: stationsMm.map((x) => up.get(x)!), faceBUpUm: stationsMm.map((x) => over.get(x)!) }),
+  }), null)
 }
 
 const meansByPlace = ({ stationsMm, lines }: BarReadings): ReadonlyMap<number, number> => new Map(stationsMm.map((x, i) => [x, meanOf(lines.flatMap((line) => line[i]!))]))

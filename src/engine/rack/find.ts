@@ -1,7 +1,7 @@
+import { attemptOr } from '#model/attempt.ts'
 import { readLengthMm, wordLength } from '#model/length.ts'
 import type { Standing, Trust } from '#model/bar.ts'
 import { readLabel } from '#model/label-code.ts'
-import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 
 /** What a search looks at in a bar. */
@@ -108,10 +108,7 @@ function testOf(words: string, units: Units): (entry: Entry) => boolean {
 
 /** What is no length may still be a name. */
 function lengthFrom(text: string, units: Units): number | null {
-  try { return readLengthMm(text, units.length) } catch (error) {
-    if (error instanceof Refusal) return null
-    throw error
-  }
+  return attemptOr(() => readLengthMm(text, units.length), null)
 }
 
 const plain = (text: string): string => text.trim().replace(/\s+/g, ' ').replaceAll(',', '.').toLowerCase()

@@ -1,6 +1,7 @@
 import type { CutBarsAnswer } from '#engine/make/cut-bars/answer-cut-bars.ts'
 import type { CutPlateAnswer } from '#engine/make/cut-plate/answer-cut-plate.ts'
 import { jobView, type JobView } from '#engine/make/job/job-view.ts'
+import { attempt } from '#model/attempt.ts'
 import type { CutList } from '#model/blank.ts'
 import type { JobRecord } from '#model/job-record.ts'
 import type { StepKind } from '#model/make-step.ts'
@@ -23,13 +24,10 @@ export function listJobs(store: Store): Promise<readonly JobLine[]> {
     return jobs.map((job): JobLine => {
       const { id, name, state, route } = job, none = { id, name, state, route, bars: null, heightsMm: [], done: 0, steps: 0, next: null, hoursLeft: null, refused: null }
       if (route === null) return none
-      try {
-        const { plan, order } = jobView(job, checks, known, makingBooks)
-        return { ...none, bars: order.bars, heightsMm: order.heightsMm, done: plan.steps.filter((step) => step.state === 'done').length, steps: plan.steps.length, next: plan.next, hoursLeft: plan.hours.left }
-      } catch (error) {
-        if (!(error instanceof Refusal)) throw error
-        return { ...none, refused: error.code }
-      }
+      const view = attempt(() => jobView(job, checks, known, makingBooks))
+      if (view instanceof Refusal) return { ...none, refused: view.code }
+      const { plan, order } = view, done = plan.steps.filter((step) => step.state === 'done').length
+      return { ...none, bars: order.bars, heightsMm: order.heightsMm, done, steps: plan.steps.length, next: plan.next, hoursLeft: plan.hours.left }
     }).toSorted((a, b) => Number(a.state === 'done') - Number(b.state === 'done') || Number(a.route === null) - Number(b.route === null) || (a.id < b.id ? -1 : 1))
   })
 }

@@ -1,8 +1,9 @@
 import { useMemo } from 'react'
 import type { JobKnown } from '#engine/make/job/job-case.ts'
 import { experienceOf, jobView, type JobView } from '#engine/make/job/job-view.ts'
+import { attempt } from '#model/attempt.ts'
 import type { JobRecord } from '#model/job-record.ts'
-import { Refusal } from '#model/refusal.ts'
+import type { Refusal } from '#model/refusal.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { makingBooks } from '#reference/making-books.ts'
 
@@ -26,12 +27,4 @@ function learnedFrom(job: JobRecord, checks: ShopSnapshot['checks'], limitsUm: J
 /** A job worked out, or why it cannot be. */
 export function useJobView(job: JobRecord, { checks }: ShopSnapshot, known: JobKnown): JobView | Refusal {
   return useMemo(() => attempt(() => jobView(job, checks, known, makingBooks)), [job, checks, known])
-}
-
-/** The value, or the refusal in its place. */
-export function attempt<Value>(run: () => Value): Value | Refusal {
-  try { return run() } catch (error) {
-    if (error instanceof Refusal) return error
-    throw error
-  }
 }

@@ -1,11 +1,11 @@
 import { orderOf } from '#engine/make/order/order.ts'
 import { orderFrom } from '#engine/make/job/order-from.ts'
+import { attempt } from '#model/attempt.ts'
 import type { JobRecord } from '#model/job-record.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import { wordLength } from '#model/length.ts'
 import { sayHeights } from '#words/say-make.ts'
-import { attempt } from '#web/make/facts.ts'
 
 /** What it is called: its name, or what it makes. */
 export function sayJob(job: Said, units: Units): string {

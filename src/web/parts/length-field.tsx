@@ -1,5 +1,6 @@
+import { attemptOr } from '#model/attempt.ts'
 import { type LengthUnit, readLengthMm, withUnit } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
+import type { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { NumberField, type NumberFieldProps } from '#web/parts/number-field.tsx'
@@ -15,13 +16,9 @@ export function LengthField({ refused, note, ...field }: Props) {
 
 function otherSystem(text: string, units: Units): string | null {
   if (text.trim() === '') return null
-  try {
-    const mm = readLengthMm(text, units.length), other: LengthUnit = readsIn(text, units.length) === 'mm' ? 'in' : 'mm'
-    return `= ${withUnit(mm, { length: other, decimalMark: units.decimalMark })}`
-  } catch (error) {
-    if (error instanceof Refusal) return null // Half typed; it is refused when it is sent.
-    throw error
-  }
+  // What is half typed is refused when it is sent.
+  const mm = attemptOr(() => readLengthMm(text, units.length), null), other: LengthUnit = readsIn(text, units.length) === 'mm' ? 'in' : 'mm'
+  return mm === null ? null : `= ${withUnit(mm, { length: other, decimalMark: units.decimalMark })}`
 }
 
 function readsIn(text: string, unit: LengthUnit): LengthUnit {

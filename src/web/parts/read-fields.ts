@@ -1,3 +1,4 @@
+import { attempt } from '#model/attempt.ts'
 import { Refusal } from '#model/refusal.ts'
 
 export type Readers<Values> = { readonly [Name in keyof Values]: () => Values[Name] }
@@ -7,10 +8,9 @@ export type Refused<Values> = { readonly [Name in keyof Values]?: Refusal }
 export function readFields<Values extends object>(readers: Readers<Values>): { readonly values: Values } | { readonly refused: Refused<Values> } {
   const values: Partial<Values> = {}, refused: { [Name in keyof Values]?: Refusal } = {}
   for (const name of Object.keys(readers) as (keyof Values)[]) {
-    try { values[name] = readers[name]() } catch (error) {
-      if (!(error instanceof Refusal)) throw error
-      refused[name] = error
-    }
+    const read = attempt(readers[name])
+    if (read instanceof Refusal) refused[name] = read
+    else values[name] = read
   }
   return Object.keys(refused).length > 0 ? { refused } : { values: values as Values }
 }

@@ -1,3 +1,4 @@
+import { attempt } from '#model/attempt.ts'
 import type { Check } from '#model/check.ts'
 import type { JobFields } from '#model/job-record.ts'
 import { type LengthUnit, readLengthMm, readNumber } from '#model/length.ts'
@@ -19,25 +20,24 @@ export const hoursKey = (step: StepKind): string => `hours/${step}`
  */
 export function actualsFrom({ form: { unit }, bars, typed, done }: Pick<JobFields, 'form' | 'bars' | 'typed' | 'done'>, checks: readonly Check[]): ReadActuals {
   const refused: { [key: string]: Refusal } = {}, ids = new Set(bars.map(({ id }) => id))
-  const attempt = (key: string, read: () => number): readonly number[] => {
-    try { return [read()] } catch (error) {
-      if (!(error instanceof Refusal)) throw error
-      refused[key] = error
-      return []
-    }
+  const readAt = (key: string, read: () => number): readonly number[] => {
+    const got = attempt(read)
+    if (!(got instanceof Refusal)) return [got]
+    refused[key] = got
+    return []
   }
   const places = new Map<string, { readonly reading: Omit<Reading, 'values'>; readonly at: readonly (readonly [place: number, value: number])[] }>()
   for (const [key, text] of Object.entries(typed)) {
     const [step, bar, what, place] = key.split('/')
     if (text.trim() === '' || !isStep(step) || !isReading(what) || bar === undefined || !ids.has(bar)) continue
     const name = `${step}/${bar}/${what}`, before = places.get(name)?.at ?? []
-    places.set(name, { reading: { step, bar, what }, at: [...before, ...attempt(key, () => readValue(text, what, unit)).map((value) => [Number(place), value] as const)] })
+    places.set(name, { reading: { step, bar, what }, at: [...before, ...readAt(key, () => readValue(text, what, unit)).map((value) => [Number(place), value] as const)] })
   }
   const readings = [...places.values()].flatMap(({ reading, at }): Reading[] => (at.length === 0 ? [] : [{ ...reading, values: at.toSorted((a, b) => a[0] - b[0]).map(([, value]) => value) }]))
   const ticks = stepKinds.flatMap((step) => {
     const tick = done[step]
     if (tick === undefined) return []
-    const [hours = null] = tick.hours.trim() === '' ? [] : attempt(hoursKey(step), () => readHours(tick.hours))
+    const [hours = null] = tick.hours.trim() === '' ? [] : readAt(hoursKey(step), () => readHours(tick.hours))
     return [{ step, hours }]
   })
   return { actuals: { bars, readings: [...readings, ...atThePlate(bars.map(({ id }) => id), checks)], done: ticks }, refused }

@@ -3,7 +3,7 @@ import { typicalMix } from '#engine/rack/coverage/typical-mix.ts'
 import { questionAt } from '#engine/rack/question-at.ts'
 import { viseFrom } from '#engine/rack/vise-from.ts'
 import { countedForm } from '#engine/setup/counted-form.ts'
-import { Refusal } from '#model/refusal.ts'
+import { attemptOr } from '#model/attempt.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { SetupRecord, Unserved } from '#model/setup-record.ts'
 import type { ShopFields } from '#model/shop-record.ts'
@@ -68,11 +68,8 @@ const shopVise = (vise: ViseRecord): ViseOfShop => ({ id: vise.id, ...viseFrom(v
 
 /** Null where what was typed cannot be set up in this vise any more. */
 function askedOf(vise: ViseRecord, form: SetupForm, shop: WorkFacts['shop']): SetupOfShop['asked'] | null {
-  try {
+  return attemptOr(() => {
     const { part, cuts, wishes } = questionAt(vise, form, shop)
     return { part, cuts, wishes }
-  } catch (error) {
-    if (error instanceof Refusal) return null
-    throw error
-  }
+  }, null)
 }

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { attempt } from '#engine/inspect/attempt.ts'
+import { readOrFinding } from '#engine/inspect/read-or-finding.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayFinding } from '#words/say-finding.ts'
@@ -23,7 +23,7 @@ type Props = { readonly shop: ShopSnapshot; readonly draft: DraftRecord; readonl
 export function BoxSorted({ shop, draft, onBack }: Props) {
   const units = useUnits(), facts = useInspectFacts(shop)
   const numbers = new Map(draft.form.bars.map(({ bar, name }) => [bar, `bar ${name || '?'}`])), nameOf = (bar: string) => numbers.get(bar) ?? '?'
-  const [outcome, said] = useMemo(() => attempt(() => boxOutcome(draft, facts)), [draft, facts])
+  const [outcome, said] = useMemo(() => readOrFinding(() => boxOutcome(draft, facts)), [draft, facts])
   if (outcome === null) {
     return (
       <div className="page box">

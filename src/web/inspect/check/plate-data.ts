@@ -1,13 +1,13 @@
 import type { BarOnPlateData, PlateBar, PlateRow } from '#drafting/inspect/bar-on-plate.ts'
 import type { ProfileData, ProfileSeries } from '#drafting/inspect/profile.ts'
-import { attempt } from '#engine/inspect/attempt.ts'
+import { readOrFinding } from '#engine/inspect/read-or-finding.ts'
 import { barLengthMm } from '#engine/inspect/gather-draft.ts'
 import type { Cell } from '#engine/inspect/cells.ts'
 import type { ReadCell } from '#engine/inspect/read-cell.ts'
 import { evenly, stationPlacesMm } from '#engine/inspect/stations.ts'
+import { attemptOr } from '#model/attempt.ts'
 import type { CheckForm } from '#model/check-draft.ts'
 import { withUnit } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
 import type { CheckDesk } from '#web/inspect/check/desk.ts'
 
 /** Drawn as long while nobody has said how long it is. */
@@ -21,7 +21,7 @@ type Drawn = Pick<CheckDesk, 'draft' | 'read' | 'facts' | 'units' | 'nameOf' | '
 export function plateDataFrom(desk: Drawn): BarOnPlateData & { readonly profile: ProfileData } {
   const { draft, read, facts, nameOf, current, units } = desk, { form, typed } = draft
   const bars = form.bars.map(({ bar }): PlateBar => {
-    const record = facts.bars.find(({ id }) => id === bar), told = attempt(() => barLengthMm(draft, facts, bar, 'length'))[0], lengthMm = told ?? unknownLengthMm
+    const record = facts.bars.find(({ id }) => id === bar), told = readOrFinding(() => barLengthMm(draft, facts, bar, 'length'))[0], lengthMm = told ?? unknownLengthMm
     return {
       label: nameOf(bar), heightMm: facts.heights(bar)?.heightMm ?? null, thicknessMm: record?.thicknessMm ?? null, lengthMm, lengthGuessed: told === null, stationsMm: placesOr(form, lengthMm),
       rows: rowsOf(read.cells.map(({ cell }) => cell).filter((cell) => cell.bar === bar), form),
@@ -73,10 +73,7 @@ function meanUm(cells: readonly ReadCell[]): number | null {
 
 /** Where the stations lie; evenly while what is typed about them cannot be read. */
 function placesOr(form: CheckForm, lengthMm: number): readonly number[] {
-  try { return stationPlacesMm(form, lengthMm) } catch (error) {
-    if (error instanceof Refusal) return evenly(form.stations, lengthMm)
-    throw error
-  }
+  return attemptOr(() => stationPlacesMm(form, lengthMm), null) ?? evenly(form.stations, lengthMm)
 }
 
 function describe({ draft: { form }, read, nameOf }: Drawn): string {

@@ -1,9 +1,9 @@
 import { bareUnitOf, readDepartureUm } from '#engine/inspect/read-reading.ts'
 import { evenly } from '#engine/inspect/stations.ts'
+import { attemptOr } from '#model/attempt.ts'
 import type { Check, Reading } from '#model/check.ts'
 import type { CheckForm, DraftFields } from '#model/check-draft.ts'
 import { type LengthUnit, readLengthMm, wordLength } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
 
 /** A kept check opened again to be put right: every text as it was typed. What comes of it names the check it replaces. */
 export function draftFromCheck(check: Check, lengthMmOf: (bar: string) => number | null): DraftFields {
@@ -51,13 +51,8 @@ function unitOf(check: Check): LengthUnit {
 
 function inUnit({ method, zero, readings, took }: Check, unit: LengthUnit): boolean {
   const bare = bareUnitOf({ method, unit }, took?.readWith.resolutionUm ?? null)
-  try {
-    return (zero === null || zero.text.trim() === '' || near(readLengthMm(zero.text, unit), zero.heightMm))
-      && readings.every(({ text, heightMm }) => near(zero === null ? readLengthMm(text, unit) : zero.heightMm + readDepartureUm(text, bare, 'reading') / 1000, heightMm))
-  } catch (error) {
-    if (error instanceof Refusal) return false
-    throw error
-  }
+  return attemptOr(() => (zero === null || zero.text.trim() === '' || near(readLengthMm(zero.text, unit), zero.heightMm))
+    && readings.every(({ text, heightMm }) => near(zero === null ? readLengthMm(text, unit) : zero.heightMm + readDepartureUm(text, bare, 'reading') / 1000, heightMm)), false)
 }
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6

@@ -1,4 +1,4 @@
-import { attempt } from '#engine/inspect/attempt.ts'
+import { readOrFinding } from '#engine/inspect/read-or-finding.ts'
 import { matesBySize, type SizedMeasuredBar } from '#engine/inspect/mates-by-size.ts'
 import type { MatesOfRack, MatesWish } from '#engine/inspect/mates-of-rack.ts'
 import type { UseLimits } from '#engine/inspect/uses-proved.ts'
@@ -16,6 +16,6 @@ export type MatesSaid = { readonly lots: readonly [done: number, of: number] } |
 export function findMates({ facts, wish, limitsUm }: MatesAsked, onLot?: (done: number, of: number) => void): MatesFound {
   const thickness = new Map(facts.bars.map(({ id, thicknessMm }) => [id, thicknessMm]))
   const bars = measuredBarsOf(facts).map((bar) => ({ ...bar, thicknessMm: thickness.get(bar.id)! }))
-  const [found, refused] = attempt(() => matesBySize(bars, wish, limitsUm, onLot))
+  const [found, refused] = readOrFinding(() => matesBySize(bars, wish, limitsUm, onLot))
   return refused ? { refused } : { found, bars }
 }

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react'
-import { attempt } from '#engine/inspect/attempt.ts'
+import { readOrFinding } from '#engine/inspect/read-or-finding.ts'
 import { gatherDraft } from '#engine/inspect/gather-draft.ts'
 import { checkFromDraft } from '#engine/inspect/read-draft.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
@@ -24,7 +24,7 @@ export function QuickPage({ shop, draft }: { readonly shop: ShopSnapshot; readon
   const read = useMemo(() => gatherDraft(draft, facts), [draft, facts]), nameOf = useMemo(() => barNamer(form.bars.map(({ bar }) => bar), shop, facts, units), [form.bars, shop, facts, units])
   const [refused, setRefused] = useState<Finding | null>(null)
   const keep = () => {
-    const [body, said] = attempt(() => checkFromDraft(draft, facts)), id = newId()
+    const [body, said] = readOrFinding(() => checkFromDraft(draft, facts)), id = newId()
     setRefused(said)
     if (body === null) return
     writeDeed({ checks: [{ ...body, id }], edits: [{ kind: 'draft', record: draft.id, fields: { state: 'kept', checkId: id } }] })

@@ -1,11 +1,11 @@
 import { useMemo } from 'react'
 import { ladderDrawing } from '#drafting/make/ladder.ts'
+import { attempt } from '#model/attempt.ts'
 import type { OrderForm } from '#model/job-record.ts'
 import { readLengthMm, wordLength } from '#model/length.ts'
 import type { Order } from '#model/order.ts'
 import { Refusal } from '#model/refusal.ts'
 import { sayHeights } from '#words/say-make.ts'
-import { attempt } from '#web/make/facts.ts'
 import { Drawing } from '#web/parts/drawing.tsx'
 import { useUnits } from '#web/units.ts'
 

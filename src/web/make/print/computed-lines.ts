@@ -1,3 +1,4 @@
+import { attempt } from '#model/attempt.ts'
 import type { Finding } from '#model/finding.ts'
 import type { PlannedStep } from '#model/make-plan.ts'
 import { wordLength, wordNumber } from '#model/length.ts'
@@ -13,7 +14,6 @@ import { heatBooks } from '#reference/steels/heat-books.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { capital, listOf, type NameOf } from '#words/wording.ts'
-import { attempt } from '#web/make/facts.ts'
 
 /** What is worked out for a step, in lines for the sheet; what is refused is said as well. */
 export function computedLines(job: CardJob, { kind, calcs }: PlannedStep, units: Units, nameOf: NameOf): readonly string[] {

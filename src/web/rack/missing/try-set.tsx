@@ -1,6 +1,7 @@
 import { useState, type FormEvent } from 'react'
 import type { CoverageQuestion } from '#engine/rack/coverage/coverage-question.ts'
 import { type SetTried, type TriedSet, tryASet } from '#engine/rack/coverage/try-a-set.ts'
+import { attempt } from '#model/attempt.ts'
 import type { Bar } from '#model/bar.ts'
 import { readSizeMm, wordLength } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
@@ -45,10 +46,7 @@ export function TrySet({ question, bars, shop }: Props) {
 }
 
 function tryOf(question: CoverageQuestion, bars: readonly Bar[], set: SetTried): TriedSet | Refusal {
-  try { return tryASet(question, bars, set) } catch (error) {
-    if (error instanceof Refusal) return error
-    throw error
-  }
+  return attempt(() => tryASet(question, bars, set))
 }
 
 function Tried({ tried: { heightsMm, now, withSet, setAlone, usefulMm, vises }, shop, units }: { readonly tried: TriedSet; readonly shop: ShopSnapshot; readonly units: Units }) {

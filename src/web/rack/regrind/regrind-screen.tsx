@@ -3,6 +3,7 @@ import { barsFrom } from '#engine/rack/bar-from.ts'
 import { type RegrindOfShop, regrindOfShop, type RegrindWish } from '#engine/rack/regrind/regrind-of-shop.ts'
 import { lowFrom, usualRegrind } from '#engine/rack/regrind/regrind-typed.ts'
 import { workOfShop } from '#engine/rack/coverage/work-of-shop.ts'
+import { attempt } from '#model/attempt.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -67,14 +68,8 @@ function useAnswer(shop: ShopSnapshot, ids: readonly string[], wish: Omit<Regrin
   const asked = JSON.stringify([ids, wish, low])
   return useMemo(() => {
     if (ids.length === 0 || wish === null) return null
-    try {
-      return regrindOfShop(ids, facts.bars, facts.work, { ...wish, lowUm: lowFrom(Object.fromEntries(ids.map((id) => [id, low[id] ?? '']))) })
-    } catch (error) {
-      if (error instanceof Refusal) return error
-      throw error
-    }
-    // `asked` holds ids, wish and low by what is in them.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
+    return attempt(() => regrindOfShop(ids, facts.bars, facts.work, { ...wish, lowUm: lowFrom(Object.fromEntries(ids.map((id) => [id, low[id] ?? '']))) }))
+    // oxlint-disable-next-line react/exhaustive-deps -- `asked` holds ids, wish and low by what is in them
   }, [facts, asked])
 }
 

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react'
 import { answerGuilty } from '#engine/setup/guilty/answer-guilty.ts'
+import { attempt } from '#model/attempt.ts'
 import { wordNumber } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ViseMeasured } from '#model/vise-measured.ts'
@@ -21,10 +22,7 @@ export function FourReadings({ onKeep }: Props) {
   const put = (part: Partial<FourTexts>) => setTexts({ ...texts, ...part })
   const told = useMemo(() => {
     if ([texts.y1, texts.y2, texts.y3].some((text) => text.trim() === '')) return null
-    try { return { answer: answerGuilty(fourAsked(texts, units.length)), found: measuredByFour(texts, units.length, nowIso()) } } catch (error) {
-      if (error instanceof Refusal) return error
-      throw error
-    }
+    return attempt(() => ({ answer: answerGuilty(fourAsked(texts, units.length)), found: measuredByFour(texts, units.length, nowIso()) }))
   }, [texts, units.length])
   const answer = told === null || told instanceof Refusal ? null : told
   const steps: readonly (readonly [key: 'y1' | 'y2' | 'y3' | 'y4', what: string, why: string])[] = [

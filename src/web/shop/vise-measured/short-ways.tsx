@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { attempt } from '#model/attempt.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { ViseMeasured } from '#model/vise-measured.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
@@ -15,13 +16,10 @@ export function ShortWays({ onKeep }: Props) {
   const units = useUnits(), { movingJaw, vise: word, indicator } = useTerms(), [texts, setTexts] = useState<MeasuredTexts>(emptyMeasured), [wrong, setWrong] = useState<{ readonly way: ShortWay; readonly refusal: Refusal } | null>(null)
   const put = (part: Partial<MeasuredTexts>) => setTexts({ ...texts, ...part })
   const keep = (way: ShortWay, said: string) => {
-    try {
-      onKeep(measuredBy(way, texts, units.length, nowIso()), said)
-      setWrong(null)
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error
-      setWrong({ way, refusal: error })
-    }
+    const measured = attempt(() => measuredBy(way, texts, units.length, nowIso()))
+    if (measured instanceof Refusal) return setWrong({ way, refusal: measured })
+    onKeep(measured, said)
+    setWrong(null)
   }
   const end = (way: ShortWay, said: string) => (
     <>
