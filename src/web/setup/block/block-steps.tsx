@@ -2,6 +2,7 @@ import { blockStep } from '#drafting/setup/block-step.ts'
 import type { BlockOrder } from '#engine/setup/block/block.ts'
 import type { BlockStep } from '#engine/setup/block/step.ts'
 import { wordLength } from '#model/length.ts'
+import { calledSize } from '#words/say-bar.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { Drawing } from '#web/parts/drawing.tsx'
 import { useTerms, useUnits } from '#web/units.ts'
@@ -26,7 +27,7 @@ function OneStep({ step, place, jawMm, labelOf }: Omit<Props, 'order'> & { reado
       <Drawing scene={scene} />
       <div>
         <h3>{place}. Face {step.cut}: {wordLength(step.depthMm, units)} off{step.how === 'standing' ? ', block upright' : beside ? ', beside the jaws' : ''}</h3>
-        <p><strong>{step.rest === 'pair' ? labelOf(step.pair!) : step.rest === 'bed' ? 'On the bed' : step.rest === null ? 'No pair serves' : 'Any pair'}</strong>{step.gripMm === null ? '' : `: grip ${wordLength(step.gripMm, units)}, ${wordLength(step.stickOutMm!, units)} above the jaws`}</p>
+        <p><strong>{step.rest === 'pair' ? labelOf(step.pair!) : step.rest === 'bed' ? 'On the bed' : step.rest === null ? 'No pair serves' : 'Any pair'}</strong>{step.gripMm === null ? '' : `: grip ${calledSize(step.gripMm, units)}, ${calledSize(step.stickOutMm!, units)} above the jaws`}</p>
         <p>{step.fixed} at the fixed jaw, {step.moving} at the {movingJaw}, {step.down} down. Heights that work: {wordLength(step.lowMm, units)} to {wordLength(step.highMm, units)}.</p>
         {step.findings.map(({ code, facts }) => <p key={code} className={code === 'no-pair-serves' ? 'beside-warn' : undefined}>{sayFinding({ code, facts }, units)}</p>)}
       </div>

@@ -24,7 +24,7 @@ describe('the setup sheet', () => {
   it('says pair, slot, numbers, and which bar stands where', () => {
     const data = dataOf({})
     expect(data.block).toMatchObject({ part: { value: 'Clamp plate' }, operation: { value: 'face' }, pair: { value: '35 C' }, slot: { value: 'slot C' }, code: { value: 'ABCDEFGH' }, initials: { value: 'KM' } })
-    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat = offset Z: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9.001 mm', 'Clear of the jaws: 3.001 mm', 'Match: 1.0 µm'])
+    expect(data.numbers.map(({ label, value }) => `${label}: ${value}`)).toEqual(['Seat = offset Z: 35.001 mm', 'Grip: 10 mm', 'Above the jaws: 9 mm', 'Clear of the jaws: 3 mm', 'Match: 1.0 µm'])
     expect(data.bars.lines[0]).toMatch(/^35 C \([0-9A-Z]{4}\) at the fixed jaw, 35 C \([0-9A-Z]{4}\) at the moving jaw\.$/)
     expect(data.notComputed.lines).toContain('Side at the fixed jaw: not told.')
     // By hand: 38 between the jaws less two bars of 6.

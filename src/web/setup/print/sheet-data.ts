@@ -9,6 +9,7 @@ import type { Choice } from '#model/setup.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
+import { calledMm } from '#words/say-bar.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { type Terms, termsFor } from '#words/terms.ts'
 import { plusMinus } from '#words/say-uncertainty.ts'
@@ -62,9 +63,9 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
 
 /** `isOffset`: the seat's height above the bed is the offset; while a size is only marked, that is touched off and written down. */
 function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, matchUUm, bars }: Choice, isOffset: boolean, units: Units): SetupSheetData['numbers'] {
-  const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(mm, units) }])
+  const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(calledMm(mm, units), units) }])
   return [
-    ...length(isOffset ? 'Seat = offset Z' : 'Seat height', seatMm), ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
+    { label: isOffset ? 'Seat = offset Z' : 'Seat height', value: withUnit(seatMm, units) }, ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
     ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm${matchUUm === undefined ? '' : ` ${plusMinus(matchUUm, units)}`}` }]),
   ]
 }

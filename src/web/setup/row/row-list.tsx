@@ -1,6 +1,7 @@
 import type { Row } from '#engine/setup/row/row.ts'
 import { wordLength, wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
+import { calledSize } from '#words/say-bar.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { type RowLine, serves } from '#web/setup/row/row-lines.tsx'
@@ -30,7 +31,7 @@ export function RowList({ lines, answer, oneZ }: Props) {
 
 function sayComesOut(of: RowLine['comesOut'], units: Units): string {
   if (of === null) return ''
-  if ('choice' in of) return `Grip ${wordLength(of.choice.gripMm, units)}, ${wordLength(of.choice.stickOutMm, units)} above the jaws.`
+  if ('choice' in of) return `Grip ${calledSize(of.choice.gripMm, units)}, ${calledSize(of.choice.stickOutMm, units)} above the jaws.`
   return 'refused' in of ? sayRefusal(of.refused, units) : `Does not serve here. ${of.why.map((finding) => sayFinding(finding, units)).join(' ')}`
 }
 

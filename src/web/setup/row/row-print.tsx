@@ -4,6 +4,7 @@ import type { Row } from '#engine/setup/row/row.ts'
 import { wordLength, wordNumber, withUnit } from '#model/length.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { cautionsFor } from '#words/cautions.ts'
+import { calledSize } from '#words/say-bar.ts'
 import { capital } from '#words/wording.ts'
 import { useDevice } from '#web/device.ts'
 import { BesidePrint } from '#web/setup/beside/beside-print.tsx'
@@ -24,7 +25,7 @@ export function RowPrint({ shop, setupId, lines, answer, oneZ, title, operation,
     vises: pictureVises(lines, units), drawnLarger: 'differences drawn ×',
     heads: [capital(terms.vise), 'Pair', 'Slot', `Seat, ${units.length}`, `Grip, ${units.length}`, `Above the jaws`, `Z, ${units.length}`],
     rows: lines.map(({ vise, label, slot, pair, offset, comesOut }) => {
-      const choice = comesOut && 'choice' in comesOut ? comesOut.choice : null, say = (mm: number | undefined) => (mm === undefined ? '–' : wordLength(mm, units))
+      const choice = comesOut && 'choice' in comesOut ? comesOut.choice : null, say = (mm: number | undefined) => (mm === undefined ? '–' : calledSize(mm, units))
       return [vise.name, `${label}${pair.marks}`, slot, wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false }), say(choice?.gripMm), say(choice?.stickOutMm), offset]
     }),
     blocks: [
