@@ -1,4 +1,5 @@
 import { Suspense, useState } from 'react'
+import type { Finding } from '#model/finding.ts'
 import { sides } from '#model/part.ts'
 import type { Choice as ChoiceOf } from '#model/setup.ts'
 import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
@@ -9,7 +10,7 @@ import { Choice } from '#web/parts/choice.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
 import { AfterTheCut } from '#web/setup/predict/after-the-cut.tsx'
-import { sayComesOut, sayContribution, sayFigures } from '#web/setup/predict/say-prediction.ts'
+import { notKnownOnce, sayComesOut, sayContribution, sayFigures } from '#web/setup/predict/say-prediction.ts'
 import { saidByPicture, SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
 import '#web/setup/predict/predict.css'
 import { isRefused } from '#web/setup/view/view-from.ts'
@@ -61,7 +62,14 @@ function Waiting() {
 function Told({ choice, prediction }: { readonly choice: ChoiceOf; readonly prediction: Prediction }) {
   const { bench, units } = useDesk(), say = (finding: Parameters<typeof saySetupFinding>[0]) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units))
   if (prediction.status !== 'foretold') return <ul className="setup-points">{prediction.because.map((finding) => <li key={finding.code}>{say(finding)}</li>)}</ul>
-  return prediction.ways.map((way) => <Way key={String(way.held)} way={way} choice={choice} alone={prediction.ways.length === 1} />)
+  const { ways, common } = notKnownOnce(prediction.ways)
+  return <>{ways.map((way) => <Way key={String(way.held)} way={way} choice={choice} alone={ways.length === 1} />)}<NotKnown findings={common} /></>
+}
+
+function NotKnown({ findings }: { readonly findings: readonly Finding[] }) {
+  const { bench, units } = useDesk()
+  if (findings.length === 0) return null
+  return <ul className="setup-lines setup-open" aria-label="Not in it">{findings.map((finding) => <li key={finding.code}>{saySetupFinding(finding, units, (id) => barLabel(id, bench, units))}</li>)}</ul>
 }
 
 function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choice: ChoiceOf; readonly alone: boolean }) {
@@ -82,7 +90,7 @@ function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choic
           <ol className="setup-lines" aria-label="What it hangs on">{coming.contributions.map((one) => <li key={`${one.of} ${one.bar}`}>{sayContribution(one, units, nameOf)}</li>)}</ol>
         </details>
       ) : null}
-      {notKnown.length === 0 ? null : <ul className="setup-lines setup-open" aria-label="Not in it">{notKnown.map((finding) => <li key={finding.code}>{saySetupFinding(finding, units, nameOf)}</li>)}</ul>}
+      <NotKnown findings={notKnown} />
     </section>
   )
 }

@@ -6,7 +6,7 @@ import { Refusal } from '#model/refusal.ts'
 import type { SetupQuestion } from '#model/setup.ts'
 import { holdCase, holdFieldOf, holdTextRefusal, stillToGive } from '#web/setup/predict/hold-case.ts'
 import { foretoldFrom, outcomeFrom } from '#web/setup/predict/outcome-of.ts'
-import { sayComesOut, sayShortly } from '#web/setup/predict/say-prediction.ts'
+import { notKnownOnce, sayComesOut, sayShortly } from '#web/setup/predict/say-prediction.ts'
 import { points } from '#web/setup/state/at-hand.ts'
 import { holdTyped } from '#web/setup/state/hold-typed.ts'
 import { newState } from '#web/setup/state/setup-state.ts'
@@ -24,6 +24,12 @@ test('said for one way, for both, and for none', () => {
   expect(sayShortly(told({ ...way(true), notKnown: [{ code: 'squareness-not-known', facts: {} }] }), units)).toBe('comes out within 11 µm as far as was measured')
   expect(sayShortly(told(way(false), way(true, { ...coming, overall: { medianUm: 0, q95Um: 0.01 } })), units)).toBe('comes out within 11 µm free or less than 0.1 µm squared by the jaw')
   expect(sayShortly({ status: 'not foretold', because: [] }, units)).toBeNull()
+})
+
+test('what is in neither way is said once, what is in one of them stays with it', () => {
+  const never = { code: 'vise-never-indicated', facts: {} }, square = { code: 'squareness-not-known', facts: {} }, free = { ...way(false), notKnown: [never] }, held = { ...way(true), notKnown: [{ ...never }, square] }
+  expect(notKnownOnce([free, held])).toEqual({ ways: [{ ...free, notKnown: [] }, { ...held, notKnown: [square] }], common: [never] })
+  expect(notKnownOnce([held])).toEqual({ ways: [held], common: [] })
 })
 
 test('an outcome keeps what was foretold without the shop’s own scatter, and none where both ways were open', () => {

@@ -1,4 +1,5 @@
 import type { Contribution, Foretold, Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
+import type { Finding } from '#model/finding.ts'
 import type { Units } from '#model/shop-record.ts'
 import { contributorText } from '#words/findings/seat.ts'
 import { capital, type NameOf, type Wording, wordingFor } from '#words/wording.ts'
@@ -24,6 +25,13 @@ export function sayShortly(prediction: Prediction, units: Units): string | null 
   const missed = all.some(({ chanceWithin }) => chanceWithin !== null && chanceWithin < 0.95)
   const within = all.map(({ held, overall: { q95Um } }) => `${q95Um < 0.05 ? `less than ${w.micrometres(0.1)}` : w.micrometres(q95Um)}${prediction.ways.length > 1 ? (held ? ' squared by the jaw' : ' free') : ''}`)
   return `comes out within ${within.join(' or ')}${prediction.ways.some(({ notKnown }) => notKnown.length > 0) ? ' as far as was measured' : ''}${missed ? ': may miss the tolerance' : ''}`
+}
+
+/** The ways without what is not in any of them: that is said once, after them all. One way alone keeps its own. */
+export function notKnownOnce(ways: readonly WayForetold[]): { readonly ways: readonly WayForetold[]; readonly common: readonly Finding[] } {
+  const isIn = (findings: readonly Finding[], one: Finding) => findings.some((other) => JSON.stringify(other) === JSON.stringify(one))
+  const common = ways.length < 2 ? [] : ways[0]!.notKnown.filter((one) => ways.every(({ notKnown }) => isIn(notKnown, one)))
+  return { ways: ways.map((way) => ({ ...way, notKnown: way.notKnown.filter((one) => !isIn(common, one)) })), common }
 }
 
 /** Along or across: median, 95 % and what that is for each mm. */
