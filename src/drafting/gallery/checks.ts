@@ -3,7 +3,6 @@ import type { CertificateBar, CertificateData } from '#drafting/inspect/certific
 import type { CheckSheetData, SheetBar } from '#drafting/inspect/check-sheet.ts'
 import type { PairMatchData } from '#drafting/inspect/pair-match.ts'
 import type { ProfileData, ProfileSeries } from '#drafting/inspect/profile.ts'
-import type { RockData } from '#drafting/inspect/rock.ts'
 import type { TurnOverData } from '#drafting/inspect/turn-over.ts'
 import { millimetres } from '#drafting/gallery/sheets.ts'
 import type { TitleRow } from '#drafting/title-rows.ts'
@@ -47,7 +46,6 @@ export const turnedOver: TurnOverData = {
   asRead: { heading: 'As read', says: 'Range 6 µm with face A up, 5 µm with face B up.' }, apart: { heading: 'Height and bend apart', says: 'Heights within 2 µm. Bent 5 µm toward face A.' },
 }
 
-export const rocking: RockData = { title: 'Rock', description: 'A bar that rocks', label: '25 A, bar 1', rock: 'rocks', says: 'rocks', feeler: '0.02 goes under', markedEnd: 'marked end' }
 
 const foot: readonly TitleRow[] = [[{ label: 'Shop', value: 'Demo shop (invented)', share: 0.4 }, { label: 'Printed on', value: '2025-03-14', share: 0.2 }, { label: 'Read on', value: '', share: 0.2 }, { label: 'Initials', value: '', share: 0.2 }]]
 

@@ -1,5 +1,5 @@
 import { besideSetup, chuckSheet, rowSheet, tableSheet } from '#drafting/gallery/beside-setup.ts'
-import { certificate, checkSheet, onPlate, pairMatched, profile, rocking, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
+import { certificate, checkSheet, onPlate, pairMatched, profile, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
 import { pictures } from '#drafting/gallery/pictures.ts'
 import { barCard, inches, inchShelf, millimetres, setupSheet, shelf, viseCard } from '#drafting/gallery/sheets.ts'
 import { labels, life, strip, years } from '#drafting/gallery/rack-sheets.ts'
@@ -9,7 +9,6 @@ import { certificatePages } from '#drafting/inspect/certificate.ts'
 import { checkSheetPages } from '#drafting/inspect/check-sheet.ts'
 import { pairMatch } from '#drafting/inspect/pair-match.ts'
 import { profileDrawing } from '#drafting/inspect/profile.ts'
-import { rockDrawing } from '#drafting/inspect/rock.ts'
 import { turnOverDrawing } from '#drafting/inspect/turn-over.ts'
 import { barDrawing } from '#drafting/rack/bar-card.ts'
 import { coverageStrip } from '#drafting/rack/coverage-strip.ts'
@@ -73,8 +72,6 @@ function inspectPictures(): readonly GalleryPicture[] {
     { name: 'pair-match', medium: 'screen', scene: pairMatch(pairMatched, { widthMm: 164, units: millimetres }) },
     { name: 'pair-match-phone', medium: 'screen', scene: pairMatch(pairMatched, { widthMm: 95, units: millimetres }) },
     { name: 'turn-over', medium: 'screen', scene: turnOverDrawing(turnedOver, { widthMm: 164, units: millimetres }) },
-    { name: 'rock', medium: 'screen', scene: rockDrawing(rocking, { widthMm: 95 }) },
-    { name: 'rock-none', medium: 'screen', scene: rockDrawing({ ...rocking, rock: 'none', says: 'lies still', feeler: '' }, { widthMm: 95 }) },
     ...pages('check-sheet', (paper) => checkSheetPages(checkSheet(), paper)), ...pages('certificate', (paper) => certificatePages(certificate(), paper)),
   ]
 }

@@ -1,12 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { onPlate, pairMatched, profile, rocking, seriesAt, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
+import { onPlate, pairMatched, profile, seriesAt, turnedBar, turnedOver } from '#drafting/gallery/checks.ts'
 import { faultsOf } from '#drafting/gallery/faults.ts'
 import { inches, millimetres } from '#drafting/gallery/sheets.ts'
 import { barOnPlate } from '#drafting/inspect/bar-on-plate.ts'
 import { pairMatch } from '#drafting/inspect/pair-match.ts'
 import { profileDrawing } from '#drafting/inspect/profile.ts'
-import { rockDrawing } from '#drafting/inspect/rock.ts'
 import { turnOverDrawing } from '#drafting/inspect/turn-over.ts'
 import type { Scene } from '#drafting/scene.ts'
 import { terminalFrom } from '#drafting/terminal.ts'
@@ -88,9 +87,6 @@ describe('a pair', () => {
   })
 })
 
-test('turn-over and rock keep their lettering apart', () => {
-  for (const widthMm of [95, 164]) {
-    expect(faultsOf(turnOverDrawing(turnedOver, { widthMm, units: millimetres }))).toEqual([])
-    for (const rock of ['none', 'rocks', 'not tried'] as const) expect(faultsOf(rockDrawing({ ...rocking, rock }, { widthMm }))).toEqual([])
-  }
+test('turn-over keeps its lettering apart', () => {
+  for (const widthMm of [95, 164]) expect(faultsOf(turnOverDrawing(turnedOver, { widthMm, units: millimetres }))).toEqual([])
 })
