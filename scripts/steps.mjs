@@ -14,6 +14,7 @@ export const roomsKept = () => command('rooms', process.execPath, 'scripts/rooms
 export const kernelCurrent = () => command('kernel', process.execPath, 'scripts/kernel.mjs', 'check')
 export const lint = () => command('lint', ...bin('oxlint', 'bin/oxlint'), '--type-aware', '--deny-warnings')
 export const deadCode = () => command('dead code', ...bin('knip', 'bin/knip.js'))
+export const usedByTestsAlone = () => command('code that tests alone use', ...bin('knip', 'bin/knip.js'), '--production', '-c', 'knip.production.jsonc', '--include', 'files')
 export const vitest = (project, env = {}) => counted(project, 'vitest', [...bin('vitest', 'vitest.mjs'), 'run', '--project', project], env)
 export const browser = (env = {}, words = [], name = 'browser') => counted(name, 'playwright', [...bin('@playwright/test', 'cli.js'), 'test', ...words], env)
 
