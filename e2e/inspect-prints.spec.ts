@@ -68,7 +68,7 @@ for (const paper of ['A4', 'Letter'] as const) {
       const { pages, colours } = readPdf(await page.pdf({ preferCSSPageSize: true }))
       expect(pages).toHaveLength(1)
       expect([Math.round(pages[0]!.widthPt), Math.round(pages[0]!.heightPt)]).toEqual(papers[paper])
-      for (const said of ['Check sheet', 'DRAFT234', 'Lever indicator (invented)', 'a block of 25', 'Gauge blocks are never bars', 'magnetised', 'Zero at the end, µm']) expect(plain(pages[0]!.text)).toContain(plain(said))
+      for (const said of ['Check sheet', 'DRAFT234', 'Lever indicator (invented)', 'a block of 25', 'Gage blocks are never bars', 'magnetised', 'Zero at the end, µm']) expect(plain(pages[0]!.text)).toContain(plain(said))
       const numbers = pages[0]!.text.split('\n').map((line) => line.trim()).filter((line, at, all) => /^\d+$/.test(line) && /^\(\d\)$/.test(all[at + 1] ?? '')).map(Number)
       expect(numbers).toEqual(Array.from({ length: 12 }, (_, i) => i + 1))
       expect(colours.filter((colour) => !/^(0 0 0|1 1 1)$/.test(colour))).toEqual([])

@@ -183,7 +183,7 @@ test('without a serial line it is said what works instead', async ({ page, reque
   await shopWithBars(request, 'usual')
   await beginCheck(page)
   await page.getByRole('button', { name: /^read with/ }).click()
-  await expect(page.getByText('A gauge that types like a keyboard works as it is.').last()).toContainText('https')
+  await expect(page.getByText('A gage that types like a keyboard works as it is.').last()).toContainText('https')
   await expect(page.getByRole('button', { name: 'Connect it' })).toBeHidden()
 })
 

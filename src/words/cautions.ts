@@ -1,10 +1,11 @@
 import type { Units } from '#model/shop-record.ts'
 import { type Situation, situations } from '#model/situation.ts'
 import { termsFor } from '#words/terms.ts'
+import { capital } from '#words/wording.ts'
 
 /** The usual caution for each situation, in the order in which the work goes, and last whom to follow instead of us. */
 export function cautionsFor(given: ReadonlySet<Situation>, units: Units): readonly string[] {
-  const { vise } = termsFor(units.words)
+  const { vise, gauge } = termsFor(units.words)
   const words: { readonly [situation in Situation]: string } = {
     'sawing': 'Saw: clamp the piece so that the cut opens, let the offcut fall away from the blade, keep hands out of its line. With an angle grinder: the right disc with its guard on, not past its date, both hands, eyes and ears covered. No gloves near a blade that runs.',
     'milling bars': 'Two bars in one grip: see that both are held, try each by hand, long chips away with a hook, never by hand. No gloves or long sleeves near the spindle. Wear eye protection.',
@@ -18,7 +19,7 @@ export function cautionsFor(given: ReadonlySet<Situation>, units: Units): readon
     'grinding wheel': 'Wheel: look it over and ring-test it before mounting, never above its marked speed, flanges clean, guard on. Run it free for a minute, standing aside. Wear eye protection, extract dust and mist.',
     'grinding thin bars': 'Bars on edge on a magnetic chuck hold poorly: block them in on all sides, at least half as high as they are and lower than the work, and try by hand before the table moves.',
     'stoning': 'Stone and wipe: what is left on an edge ends in a hand or under a part.',
-    'at the plate': 'Gauge blocks are never bars: they stay at the plate. Wipe plate, bars and blocks, and carry long bars with both hands: a dropped one hurts feet and plate.',
+    'at the plate': `${capital(gauge)} blocks are never bars: they stay at the plate. Wipe plate, bars and blocks, and carry long bars with both hands: a dropped one hurts feet and plate.`,
     'look first': 'Look the bars over before they carry anything: no burrs, no dings, wiped dry.',
     'seating': `Brush the chips out of the ${vise}; air drives them under the bars. Seat the part with a soft hammer, never a hard one on hardened bars or jaws, and do not hit after full tightening.`,
     'stack': 'Two high: wipe all faces between, and see that nothing rocks before tightening.',

@@ -64,7 +64,7 @@ const words: { readonly [key: string]: Word } = {
   // shop, checks, changes
   reading: 'reading', zero: 'zero', closing: 'zero at the end', temperature: 'temperature', zeroBar: 'bar of the zero', places: 'places of the stations', feeler: 'feeler',
   unit: 'unit', units: 'units', paper: 'paper', readings: 'readings', station: 'station', text: 'reading as typed', method: 'method', person: 'person',
-  device: 'device', at: 'time', viseId: 'vise', partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',
+  device: 'device', at: 'time', viseId: (t) => t.vise, partId: 'part', form: 'form', title: 'title', operation: 'operation', csv: 'file', dryRun: 'dry run',
   initials: 'initials', record: 'record', field: 'field', fields: 'fields', vise: (t) => t.vise, part: 'part', wishes: 'wishes', rack: 'rack',
   port: 'port', data: 'data folder', what: 'what was told', setupId: 'setup', replaces: 'check it replaces', undoes: 'event it undoes', bar: 'bar',
 }

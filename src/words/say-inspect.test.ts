@@ -17,7 +17,7 @@ describe('what a check says', () => {
     ['part-not-known', { part: 'zero bar' }, 'The height of the bar it was zeroed on has no figure in the shop\'s records: it is missing from the uncertainty.'],
     ['mates-good-for', { uses: [] }, 'Proved for no use with this instrument.'],
     ['coverage-factor-needed', { correlated: ['V', 'I'] }, 'V and I hang together and have finite degrees of freedom: no coverage factor follows. Give one.'],
-    ['cancels-between-mates', { part: 'block' }, 'The gauge block is left out: mates read in one check at one spot share it.'],
+    ['cancels-between-mates', { part: 'block' }, 'The gage block is left out: mates read in one check at one spot share it.'],
   ] as const)('%s', (code, facts, said) => expect(sayFinding({ code, facts }, plainUnits)).toBe(said))
 
   it.each([

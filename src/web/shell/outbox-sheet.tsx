@@ -5,17 +5,17 @@ import { Sheet } from '#web/parts/sheet.tsx'
 import { ClashChoice } from '#web/shell/clash-choice.tsx'
 import { sayEntry } from '#web/shell/say-entry.ts'
 import { outbox, useShop } from '#web/shop-store.ts'
-import { useUnits } from '#web/units.ts'
+import { useTerms, useUnits } from '#web/units.ts'
 
 /** Everything between this device and the shop: what was refused, what two people both changed, what still waits. */
 export function OutboxSheet({ onClose }: { readonly onClose: () => void }) {
-  const { shop, server, outbox: { waiting, aside, trouble, unkept } } = useShop(), units = useUnits()
+  const { shop, server, outbox: { waiting, aside, trouble, unkept } } = useShop(), units = useUnits(), { gauge } = useTerms()
   return (
     <Sheet title="Saved" onClose={onClose}>
       {isPlainHttp ? (
         <section className="boxed">
           <h3>Plain http</h3>
-          <p>This device reaches the shop by plain http: it works only while the shop answers, cannot keep Twinrest like an app, and reads no gauge by cable. Others on the network could read along. What you do here is kept on the device until the shop has it, but this page does not open again while the shop is away.</p>
+          <p>This device reaches the shop by plain http: it works only while the shop answers, cannot keep Twinrest like an app, and reads no {gauge} by cable. Others on the network could read along. What you do here is kept on the device until the shop has it, but this page does not open again while the shop is away.</p>
           <p><a href="/trust">How https comes to this shop</a></p>
         </section>
       ) : null}

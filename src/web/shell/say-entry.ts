@@ -1,5 +1,6 @@
 import { partOf } from '#model/field-parts.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { plainUnits, termsFor } from '#words/terms.ts'
 import type { Entry } from '#web/keep/entry.ts'
 
 /** What an entry is about, in a few words: `bar 35 C: thickness, slot`; of a new record all its fields. */
@@ -19,7 +20,7 @@ export function nameOfRecord(kind: string, id: string, shop: ShopSnapshot | null
   switch (kind) {
     case 'shop': return 'shop'
     case 'bar': return `bar ${barNames([id], shop)}`
-    case 'vise': return `vise ${shop?.vises.find((one) => one.id === id)?.name ?? '?'}`
+    case 'vise': return `${termsFor((shop?.shop.units ?? plainUnits).words).vise} ${shop?.vises.find((one) => one.id === id)?.name ?? '?'}`
     case 'slot': return `slot ${shop?.slots.find((one) => one.id === id)?.name ?? '?'}`
     case 'mates': return `mates ${shop?.mates.find((one) => one.id === id)?.name ?? '?'}`.trim()
     case 'part': return `part ${shop?.parts.find((one) => one.id === id)?.name ?? '?'}`

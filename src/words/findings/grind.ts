@@ -2,7 +2,7 @@ import type { Say } from '#words/wording.ts'
 
 /** What to do at the grinder, in order, and what to know before. */
 export const grindWords: { readonly [code: string]: Say } = {
-  'grind-clean-chuck': () => 'Deburr and demagnetise the bars. Clean the chuck with a cloth, then the palm; see by indicator that its top is true.',
+  'grind-clean-chuck': (_facts, w) => `Deburr and demagnetise the bars. Clean the chuck with a cloth, then the palm; see by the ${w.indicator} that its top is true.`,
   'grind-pack': (facts, w) => `Stand the ${w.number(facts.bars)} bars on edge side by side against the blocking angle, clamped together as a pack.`,
   'grind-shim-hollow': (facts, w) => `Hollow side down, with ${w.micrometres(facts.shimUm)} of shim under the middle, so that the magnet does not pull the bow flat: what is pulled flat springs back.`,
   'grind-block-in': (facts, w) => `Block the bars in on all sides: blocks at least ${w.length(facts.leastMm)} high and lower than ${w.length(facts.belowMm)}, across the poles. Try by hand that nothing moves.`,

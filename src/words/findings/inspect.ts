@@ -10,14 +10,14 @@ export const inspectWords: { readonly [code: string]: Say } = {
   'bar-rocks': (facts, w) => `${w.bars(facts.bar)} rocks${typeof facts.feelerUm === 'number' ? `, a feeler of ${w.micrometres(facts.feelerUm)} goes under` : ''}: wipe and stone, try again; if it still does it is bent, and readings from one face mix bend and height.`,
   'tool-overdue': (facts, w) => `${w.text(facts.tool)} was due on ${w.text(facts.dueOn)} and not calibrated again by ${w.text(facts.day)}: what it proved is in doubt until it is.`,
   'instrument-not-named': () => 'No instrument is named, so there is no uncertainty and nothing is proved.',
-  'part-not-known': (facts) => `${partWord(facts)} has no figure in the shop's records: it is missing from the uncertainty.`,
+  'part-not-known': (facts, w) => `${partWord(facts, w)} has no figure in the shop's records: it is missing from the uncertainty.`,
   'temperature-not-told': () => 'No temperature was given: what the steels differ by away from 20 °C is missing from the uncertainty.',
   'temperature-away': (facts, w) => `Read at ${w.number(facts.temperatureC)} °C, ${w.number(facts.awayC)} °C from 20. Bars and steel blocks grow alike; a cold or a hand-warm one does not. Let them lie together.`,
   'value-at-limit': (facts, w) => `${facts.of === 'difference' ? 'The difference of ' : ''}${w.bars(facts.bar)}: so near to ${w.micrometres(facts.limitUm)} (${w.text(facts.use)}) that no instrument would prove it.`,
   'instrument-too-coarse': (facts, w) => `${facts.of === 'difference' ? 'The difference of ' : ''}${w.bars(facts.bar)}: ${facts.provable === true ? `not proved to ${w.micrometres(facts.limitUm)} with this instrument` : `this instrument cannot prove ${w.micrometres(facts.limitUm)}`} (${w.text(facts.use)}; standard uncertainty ${hundredths(facts.uUm, w)}). One with a standard uncertainty of at most ${hundredths(facts.neededUUm, w)} would.`,
   'height-for-reading': (facts, w) => `Read as ${w.micrometres(facts.readingUm)}: that looks like the whole height. Was ${w.text(facts.meant)} meant?`,
   'reading-unit-slip': (facts, w) => `Read as ${small(facts.readingUm, w)}. Was ${w.text(facts.meant)} meant? Type the unit with it if not.`,
-  'reading-beyond-travel': (facts, w) => `Read as ${w.micrometres(facts.readingUm)}: more than an indicator moves. Is the unit or the decimal mark right?`,
+  'reading-beyond-travel': (facts, w) => `Read as ${w.micrometres(facts.readingUm)}: more than the ${w.indicator} moves. Is the unit or the decimal mark right?`,
   'height-unit-slip': (facts, w) => `Read as ${w.length(facts.heightMm)} ${w.units.length}. Was ${w.text(facts.meant)} meant?`,
   'outside-instrument-range': (facts, w) => `Read as ${w.length(facts.heightMm)} ${w.units.length}: this micrometer reads from ${w.length(facts.fromMm)} to ${w.length(facts.toMm)}. Is the unit right, and the instrument?`,
   'mates-differ': (facts, w) => `${w.bars(facts.bar)} differ by ${w.micrometres(facts.worstUm)} at the worst place${facts.turned === true ? ', the second turned end for end' : ', marked ends together'}.`,
@@ -35,8 +35,8 @@ export const inspectWords: { readonly [code: string]: Say } = {
   'scatter-not-known': () => 'No place was read more than once, so the scatter is missing from the uncertainty. Read one place at least three times.',
   'taper-or-rocking': () => 'The bar rocks on both faces: whether its ends differ in height or it only tipped cannot be told from these readings.',
   'coverage-factor-needed': (facts, w) => `${w.text(facts.correlated)} hang together and have finite degrees of freedom: no coverage factor follows. Give one.`,
-  'cancels-along-bar': (facts) => `${partWord(facts)} is left out: it is the same all along the bar.`,
-  'cancels-between-mates': (facts) => `${partWord(facts)} is left out: mates read in one check at one spot share it.`,
+  'cancels-along-bar': (facts, w) => `${partWord(facts, w)} is left out: it is the same all along the bar.`,
+  'cancels-between-mates': (facts, w) => `${partWord(facts, w)} is left out: mates read in one check at one spot share it.`,
 }
 
 const place = (facts: Facts, w: Wording): string => `${w.bars(facts.bar)} at ${w.length(facts.xMm)}${facts.line === 1 ? ' on the second line' : ''}`
@@ -49,6 +49,9 @@ const hundredths = (um: Facts[string] | undefined, w: Wording): string => (typeo
 const small = (um: Facts[string] | undefined, w: Wording): string => `${w.number(um)} µm`
 
 const partWords: { readonly [part: string]: string } = {
-  'zero bar': 'The height of the bar it was zeroed on', block: 'The gauge block', zero: 'The setting of the zero', temperature: 'The difference in temperature', expansion: 'The difference of the steels', instrument: 'The error of the instrument', plate: 'The plate',
+  'zero bar': 'The height of the bar it was zeroed on', zero: 'The setting of the zero', temperature: 'The difference in temperature', expansion: 'The difference of the steels', instrument: 'The error of the instrument', plate: 'The plate',
 }
-const partWord = ({ part }: Facts): string => (typeof part === 'string' && Object.hasOwn(partWords, part) ? partWords[part]! : 'A part')
+function partWord({ part }: Facts, { gauge }: Wording): string {
+  if (part === 'block') return `The ${gauge} block`
+  return typeof part === 'string' && Object.hasOwn(partWords, part) ? partWords[part]! : 'A part'
+}

@@ -2,8 +2,8 @@ import type { SumWords } from '#words/say-sum.ts'
 
 /** The sums of what stands beside the setup: row, paper, table, chuck, fillers, one pair for many, who is guilty. */
 export const seatingSums: { readonly [formula: string]: SumWords } = {
-  'row-top': { title: 'Top of the pair in its vise', says: '{meanMm} + {bedUm}' },
-  'row-offset': { title: 'Z offset of the vise', says: '{topMm} − {firstTopMm}' },
+  'row-top': { title: 'Top of the pair', says: '{meanMm} + {bedUm}' },
+  'row-offset': { title: 'Z offset from the first', says: '{topMm} − {firstTopMm}' },
   'row-spread': { title: 'Highest less lowest top', says: '{highestTopMm} − {lowestTopMm}' },
   'row-worst-match': { title: 'Worst match of the pairs used', says: '{worstMatchUm}' },
   'row-long-bar': { title: 'How much a long bar rises from end to end', says: '({toBedUm} − {fromBedUm}) / {apartMm} × {longMm}' },

@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import type { CheckMethod } from '#model/check-methods.ts'
 import type { DraftRecord } from '#model/check-draft.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
+import { capital } from '#words/wording.ts'
 import { beginDraft } from '#web/inspect/draft/draft-edits.ts'
 import { newDraft, newForm } from '#web/inspect/draft/new-draft.ts'
 import { useInspectFacts } from '#web/inspect/facts.ts'
@@ -11,11 +12,11 @@ import { EmptyShop } from '#web/parts/empty-shop.tsx'
 import { Link } from '#web/parts/link.tsx'
 import { go } from '#web/router.ts'
 import { AskPerson } from '#web/shell/ask-person.tsx'
-import { useUnits } from '#web/units.ts'
+import { useTerms, useUnits } from '#web/units.ts'
 
 /** Where a check begins, goes on, or is looked up again. */
 export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
-  const units = useUnits(), facts = useInspectFacts(shop), open = useMemo(() => shop.drafts.filter(isBegun), [shop.drafts])
+  const units = useUnits(), { indicator } = useTerms(), facts = useInspectFacts(shop), open = useMemo(() => shop.drafts.filter(isBegun), [shop.drafts])
   const begin = (method: CheckMethod) => go(`/inspect/check/${beginDraft(newDraft(newForm(method, units.length, shop)))}`)
   if (shop.bars.length === 0 && open.length === 0) return <NoBarsYet shop={shop} />
   return (
@@ -26,7 +27,7 @@ export function Landing({ shop }: { readonly shop: ShopSnapshot }) {
         {open.length > 0 ? <HalfDone drafts={open} shop={shop} facts={facts} /> : null}
         <section aria-label="Begin">
           <ul className="insp-starts">
-            <li><button type="button" className="insp-start" onClick={() => begin('compare')}><strong>Check at the plate</strong><span>Indicator against a zero, station by station: the shape of each bar and how two go together.</span></button></li>
+            <li><button type="button" className="insp-start" onClick={() => begin('compare')}><strong>Check at the plate</strong><span>{capital(indicator)} against a zero, station by station: the shape of each bar and how two go together.</span></button></li>
             <li><button type="button" className="insp-start" onClick={() => begin('micrometer')}><strong>Micrometer</strong><span>Heights themselves, station by station.</span></button></li>
             <li><button type="button" className="insp-start" onClick={() => begin('turn-over')}><strong>Turn over</strong><span>Either face up: bent, or uneven?</span></button></li>
             <li><button type="button" className="insp-start" onClick={() => begin('rock')}><strong>Rock</strong><span>Finger and feeler: does it lie still?</span></button></li>

@@ -12,7 +12,7 @@ import { sayLeaving } from '#web/inspect/mates/say-mates.ts'
 import { newId } from '#web/new-id.ts'
 import { StatusLine } from '#web/parts/status-line.tsx'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
-import { useUnits } from '#web/units.ts'
+import { useTerms, useUnits } from '#web/units.ts'
 import { writeDeed } from '#web/write.ts'
 
 type Props = { readonly shop: ShopSnapshot; readonly asked: MatesAsked; readonly answer: MatesFound; readonly nameOf: NameOf }
@@ -50,12 +50,12 @@ export function MatesFoundList({ shop, asked, answer, nameOf }: Props) {
 }
 
 function RowHead({ row: { spreadUm, provedToUm, uses } }: { readonly row: NonNullable<MatesOfRack['row']> }) {
-  const { decimalMark } = useUnits(), um = (value: number) => `${wordNumber(value, decimalMark, null, 1)} µm`
+  const { decimalMark } = useUnits(), { vise } = useTerms(), um = (value: number) => `${wordNumber(value, decimalMark, null, 1)} µm`
   const good = uses.flatMap(({ use, verdict }) => (verdict === 'proved' ? [use] : []))
   return (
     <>
       <p>All of them lie within {um(spreadUm)} over all places{provedToUm === null ? '; what they were read with is not known, so nothing is proved' : `, proved to ${um(provedToUm)}`}. {good.length > 0 ? `Fit for ${listOf(good)} by their spread.` : ''}</p>
-      <p className="small">Each vise takes one of these pairs. All bars become mates of one set.</p>
+      <p className="small">Each {vise} takes one of these pairs. All bars become mates of one set.</p>
     </>
   )
 }

@@ -6,6 +6,7 @@ import { commonGuardFactor } from '#engine/inspect/verdict.ts'
 import type { CheckTool } from '#model/check.ts'
 import { withUnit, wordNumber } from '#model/length.ts'
 import { sayFinding } from '#words/say-finding.ts'
+import { termsFor } from '#words/terms.ts'
 import { capital } from '#words/wording.ts'
 import { certificateBar } from '#web/inspect/print/certificate-bar.ts'
 import { uncertaintyOf } from '#web/inspect/print/certificate-uncertainty.ts'
@@ -42,7 +43,7 @@ function takenFrom({ check, units, nameOf, zeroName, dayOf }: Certified): readon
   const tool = (one: CheckTool | null | undefined): string | null =>
     (one ? `${one.name}${one.dueOn === null ? ', no due date kept' : one.dueOn < day ? `, overdue since ${dayOf(one.dueOn)}` : `, due ${dayOf(one.dueOn)}`}` : null)
   return [
-    ...named('Instrument', tool(took?.instrument) ?? 'none named'), ...named('Plate', tool(took?.plate)), ...named('Gauge blocks', tool(took?.blocks)),
+    ...named('Instrument', tool(took?.instrument) ?? 'none named'), ...named('Plate', tool(took?.plate)), ...named(`${capital(termsFor(units.words).gauge)} blocks`, tool(took?.blocks)),
     ...named('Zero', zero === null ? null : zero.on === 'bar' ? `${nameOf(zero.bar)}, station ${zero.station + 1}, taken as ${withUnit(zero.heightMm, units)}` : zeroName.replace(/^zero: /, '')),
     ...named('Zero at the end', closing === null ? null : `${closing.text} (${um(closing.um, units)})`),
     ...named('Temperature', temperature === null ? null : `${wordNumber(temperature.c, units.decimalMark)} °C`),

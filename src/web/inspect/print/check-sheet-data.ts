@@ -9,6 +9,7 @@ import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { barMarks } from '#model/bar-marks.ts'
 import { cautionsFor } from '#words/cautions.ts'
+import { termsFor } from '#words/terms.ts'
 import { capital, type NameOf } from '#words/wording.ts'
 import { sayPass } from '#web/inspect/check/plate-data.ts'
 import { placesFor } from '#web/inspect/print/places-for.ts'
@@ -37,7 +38,7 @@ export function checkSheetFrom({ draft, shop, facts, units, day, nameOf }: Asked
       { label: 'Shop', value: shop.shop.name, share: 0.4 }, { label: 'Printed on', value: sayDay(day), share: 0.22 },
       { label: 'Read on', value: '', share: 0.22 }, { label: 'Initials', value: '', share: 0.16 },
     ]],
-    taken: takenFrom(draft, shop, nameOf),
+    taken: takenFrom(draft, shop, units, nameOf),
     howTo: { heading: 'How', lines: [
       ...(onPlate ? ['Let bars, block and plate lie together until they are equally warm.', 'Set the zero, read in the order of the numbers, read the zero again at the end.'] : ['Read in the order of the numbers.']),
       `In brackets the station, counted from the marked end. Type in later under Inspect, half-done check ${draft.id.slice(0, 8)}, in the order of the numbers.`,
@@ -53,7 +54,7 @@ export function checkSheetFrom({ draft, shop, facts, units, day, nameOf }: Asked
   }
 }
 
-function takenFrom({ form }: DraftRecord, { instruments }: Asked['shop'], nameOf: NameOf): readonly Named[] {
+function takenFrom({ form }: DraftRecord, { instruments }: Asked['shop'], units: Units, nameOf: NameOf): readonly Named[] {
   const tool = (id: string | null): string => {
     const one = instruments.find((each) => each.id === id)
     return one === undefined ? '' : `${one.name}${one.dueOn === null ? '' : `, due ${sayDay(one.dueOn)}`}`
@@ -64,7 +65,7 @@ function takenFrom({ form }: DraftRecord, { instruments }: Asked['shop'], nameOf
     ...(onPlate ? [
       { label: 'Plate', value: tool(form.plateId) },
       { label: 'Zero on', value: form.zeroOn === 'bar' ? (form.zeroBar === null ? '' : `${nameOf(form.zeroBar)}, station ${Math.floor(form.stations / 2) + 1}${zero === '' ? '' : `, ${zero}`}`) : zero === '' ? '' : `a block of ${zero}` },
-      ...(form.zeroOn === 'block' ? [{ label: 'Gauge blocks', value: tool(form.blocksId) }] : []),
+      ...(form.zeroOn === 'block' ? [{ label: `${capital(termsFor(units.words).gauge)} blocks`, value: tool(form.blocksId) }] : []),
     ] : []),
   ]
 }

@@ -103,7 +103,7 @@ describe('the check sheet', () => {
     expect(sheet('compare').atTheEnd.map(({ label }) => label)).toEqual(['Zero at the end, µm', 'Temperature, °C', 'Note'])
     expect(sheet('micrometer').atTheEnd.map(({ label }) => label)).toEqual(['Temperature, °C', 'Note'])
     expect(sheet('rock').bars.flatMap(({ rows }) => rows)).toEqual([])
-    expect(sheet('compare').cautions.lines.join(' ')).toContain('Gauge blocks are never bars')
+    expect(sheet('compare').cautions.lines.join(' ')).toContain('Gage blocks are never bars')
     for (const method of ['compare', 'micrometer', 'turn-over', 'rock', 'stated'] as const) expect(textsOf(checkSheetPages(sheet(method), 'Letter')).filter((text) => text.includes('…'))).toEqual([])
   })
 })

@@ -1,20 +1,23 @@
+import { capital } from '#words/wording.ts'
 import type { GaugeLine } from '#web/inspect/serial/gauge-line.ts'
 import type { Gauge } from '#web/inspect/serial/use-gauge.ts'
 import { SelectField } from '#web/parts/select-field.tsx'
 import { StatusLine } from '#web/parts/status-line.tsx'
+import { useTerms } from '#web/units.ts'
 
 const options = (...values: readonly (string | number)[]) => values.map((value) => ({ value: String(value), label: String(value) }))
 
 /** A gauge on a serial line of this device: connect it, and how it talks. One that types like a keyboard needs none of this. */
 export function GaugeSettings({ gauge: { state, how, put, connect, disconnect, heard } }: { readonly gauge: Gauge }) {
-  if (state === 'not here') return <p className="setup-lines">A gauge that types like a keyboard works as it is. One on a serial line needs a browser with Web Serial and this page over https; here there is none.</p>
+  const { gauge: word } = useTerms()
+  if (state === 'not here') return <p className="setup-lines">A {word} that types like a keyboard works as it is. One on a serial line needs a browser with Web Serial and this page over https; here there is none.</p>
   const on = state === 'on' || state === 'asking'
   return (
-    <section className="insp-gauge" aria-label="Gauge on a serial line">
-      <h3>Gauge on a serial line</h3>
+    <section className="insp-gauge" aria-label={`${capital(word)} on a serial line`}>
+      <h3>{capital(word)} on a serial line</h3>
       <div className="actions"><button type="button" className="action" onClick={on ? disconnect : connect}>{on ? 'Disconnect it' : 'Connect it'}</button></div>
       {state === 'broken' ? <StatusLine danger>The line could not be opened, or it broke off. See to the cable and the settings, then connect it again.</StatusLine> : null}
-      {state === 'on' ? <StatusLine>{heard === null ? 'Listening. Press send on the gauge.' : heard.reading === null ? `“${heard.line}” came: no such number in it.` : `“${heard.line}” came, taken as ${heard.reading}.`}</StatusLine> : null}
+      {state === 'on' ? <StatusLine>{heard === null ? `Listening. Press send on the ${word}.` : heard.reading === null ? `“${heard.line}” came: no such number in it.` : `“${heard.line}” came, taken as ${heard.reading}.`}</StatusLine> : null}
       <details className="sum">
         <summary>How it talks</summary>
         <div className="field-list">

@@ -10,6 +10,7 @@ import type { ShopSnapshot } from '#model/snapshot.ts'
 import { makingBooks } from '#reference/making-books.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
+import { termsFor } from '#words/terms.ts'
 import { useJobKnown } from '#web/make/facts.ts'
 import { chooseRoute, dropJob, nameJob } from '#web/make/job-edits.ts'
 import { OrderFields } from '#web/make/order/order-fields.tsx'
@@ -43,7 +44,7 @@ export function OrderScreen({ shop, job }: { readonly shop: ShopSnapshot; readon
         <TextField label="name of the order" value={job.name} maxLength={80} onChange={(name) => nameJob(job.id, name)} />
         <OrderFields id={job.id} form={form} shop={shop} refused={isEmpty ? null : refused} field={field} />
         {refused
-          ? <StatusLine danger={!isEmpty}>{isEmpty ? `Still to be said: ${fieldWords[field] ?? field}.` : sayRefusal(refused, units)}</StatusLine>
+          ? <StatusLine danger={!isEmpty}>{isEmpty ? `Still to be said: ${field === 'vises' ? `for how many ${termsFor(units.words).vise}s` : (fieldWords[field] ?? field)}.` : sayRefusal(refused, units)}</StatusLine>
           : null}
         {answer instanceof Refusal ? null : (
           <>
@@ -65,5 +66,5 @@ function textAt(form: JobRecord['form'], field: string): string {
 
 const fieldWords: { readonly [field: string]: string } = {
   heights: 'the heights', from: 'the lowest height', to: 'the highest height', step: 'the step from one to the next', jawHeight: 'the height of the jaw', below: 'how far below the jaw the highest stays', lowest: 'the lowest height', thickness: 'the thickness', length: 'the length',
-  jawWidth: 'the width of the jaws', under: 'how much shorter than the jaws', pairs: 'how many pairs', vises: 'for how many vises',
+  jawWidth: 'the width of the jaws', under: 'how much shorter than the jaws', pairs: 'how many pairs',
 }

@@ -27,7 +27,7 @@ const most = 3
 
 /** Which heights the shop should own next: where its work finds no bars, and what one, two or three more would serve. */
 export function MissingScreen({ shop }: { readonly shop: ShopSnapshot }) {
-  const units = useUnits(), { vise: viseWord } = useTerms(), kept = useUnservedKept()
+  const units = useUnits(), terms = useTerms(), viseWord = terms.vise, kept = useUnservedKept()
   const [viseId, setViseId] = useState(''), [ways, setWays] = useState<readonly Way[]>([])
   const stepMm = heightStepMm(units)
   const bars = useMemo(() => barsFrom({ ...shop, today: today() }, { viseId: null }), [shop])
@@ -37,7 +37,7 @@ export function MissingScreen({ shop }: { readonly shop: ShopSnapshot }) {
     })
     return { work: counted, coverage: coverageOf(counted.question, indexRack(bars)) }
   }, [shop, kept, bars, viseId, ways, stepMm])
-  const strip = useMemo(() => stripDataOf(work.question, coverage, bars, shop.vises), [work, coverage, bars, shop.vises])
+  const strip = useMemo(() => stripDataOf(work.question, coverage, bars, shop.vises, terms), [work, coverage, bars, shop.vises, terms])
   const vises = shop.vises.filter(({ retired }) => !retired)
   if (vises.length === 0) return <div className="page"><Link to="/rack" className="back">Rack</Link><h1>What is missing</h1><p>Heights are asked for by what stands in a {viseWord}: <Link to="/shop">write one down in Shop</Link> first.</p></div>
   return (
@@ -45,7 +45,7 @@ export function MissingScreen({ shop }: { readonly shop: ShopSnapshot }) {
       <header className="missing-head">
         <Link to="/rack" className="back">Rack</Link>
         <h1 className="big-line"><strong className="big">{coverage.served}</strong> of {coverage.setups} setups served</h1>
-        <p className="small">{sayWork(work, kept === null)}</p>
+        <p className="small">{sayWork(work, kept === null, terms)}</p>
       </header>
       <div className="missing-desk">
         <section className="missing-sheet" aria-label={`Along the jaws of each ${viseWord}`}><Strip data={strip} /></section>

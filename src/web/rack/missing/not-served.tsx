@@ -4,6 +4,7 @@ import { withUnit } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { sayFinding } from '#words/say-finding.ts'
+import { termsFor } from '#words/terms.ts'
 import { useUnits } from '#web/units.ts'
 
 type Props = { readonly work: WorkOfShop; readonly coverage: Coverage; readonly shop: ShopSnapshot }
@@ -35,7 +36,7 @@ export function NotServed({ work, coverage, shop }: Props) {
 const order: readonly WhyNot[] = ['no-bar-of-height', 'bars-too-thick', 'no-place', 'only-above-advice', 'no-height-serves', 'wider-than-vises']
 
 function nameOf(k: number, { lines, question }: WorkOfShop, { setups, vises }: ShopSnapshot, units: Units): string {
-  const line = lines[k]!, setup = question.setups[k]!, vise = vises.find(({ id }) => id === setup.viseId)?.name ?? 'any vise'
+  const line = lines[k]!, setup = question.setups[k]!, vise = vises.find(({ id }) => id === setup.viseId)?.name ?? `any ${termsFor(units.words).vise}`
   const part = 'part' in setup.asked ? `${withUnit(setup.asked.part.heightMm, units)} high${setup.asked.part.betweenJawsMm === null ? '' : `, ${withUnit(setup.asked.part.betweenJawsMm, units)} between jaws`}` : ''
   switch (line.from) {
     case 'setup': { const saved = setups.find(({ id }) => id === line.id); return `${[saved?.title, saved?.operation].filter((text) => text).join(', ') || 'unnamed'} (${part}; ${vise})` }

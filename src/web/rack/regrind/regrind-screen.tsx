@@ -17,14 +17,14 @@ import { MakeRegrind } from '#web/rack/regrind/make-regrind.tsx'
 import { RegrindAnswer } from '#web/rack/regrind/regrind-answer.tsx'
 import { nameAmong } from '#web/rack/say-bar.ts'
 import { today } from '#web/today.ts'
-import { useUnits } from '#web/units.ts'
+import { useTerms, useUnits } from '#web/units.ts'
 import '#web/styles/inspect-more.css'
 
 type Props = { readonly shop: ShopSnapshot; readonly groups: readonly RackGroup[]; readonly first: string | null }
 
 /** Worn bars to one new height: out of their last profiles, what comes off each, in how many passes, and what they will serve then. */
 export function RegrindScreen({ shop, groups, first }: Props) {
-  const units = useUnits(), here = groups.filter((group) => worstTrust(group) !== 'gone'), of = new Map(here.flatMap((group) => group.bars).map((bar) => [bar.record.id, bar]))
+  const units = useUnits(), { vise } = useTerms(), here = groups.filter((group) => worstTrust(group) !== 'gone'), of = new Map(here.flatMap((group) => group.bars).map((bar) => [bar.record.id, bar]))
   const [ids, setIds] = useState<readonly string[]>(() => here.find((group) => group.bars.some(({ record }) => record.id === first))?.bars.map(({ record }) => record.id) ?? [])
   const [typed, setTyped] = useState(usualRegrind), [low, setLow] = useState<{ readonly [bar: string]: string }>({})
   const bars = ids.flatMap((id) => of.get(id) ?? []), read = readWish(typed), wish = 'wish' in read ? read.wish : null
@@ -49,7 +49,7 @@ export function RegrindScreen({ shop, groups, first }: Props) {
           {bars.length > 0 ? (
             <details className="sum">
               <summary>One lower than the others</summary>
-              <p className="small">For a vise whose bed stands higher: how much lower this bar is to come out.</p>
+              <p className="small">For a {vise} whose bed stands higher: how much lower this bar is to come out.</p>
               <div className="field-list">{bars.map((bar) => <NumberField key={bar.record.id} label="µm lower" more={`: ${nameAmong(bar, bars, units)}`} note={nameAmong(bar, bars, units)} value={low[bar.record.id] ?? ''} ifEmpty="0" onChange={(text) => setLow({ ...low, [bar.record.id]: text })} />)}</div>
             </details>
           ) : null}

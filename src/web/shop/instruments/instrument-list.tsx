@@ -8,14 +8,14 @@ import { useTerms, useUnits } from '#web/units.ts'
 
 /** What the shop measures with: every figure with where it is from, and what is overdue. */
 export function InstrumentList({ instruments }: { readonly instruments: readonly InstrumentRecord[] }) {
-  const { gauge } = useTerms()
+  const { indicator, gauge } = useTerms()
   const [retired, setRetired] = useState(false)
   const inOrder = instruments.toSorted((a, b) => kinds.indexOf(a.figures.is) - kinds.indexOf(b.figures.is) || (a.name < b.name ? -1 : 1))
   const here = inOrder.filter((one) => !one.retired), gone = inOrder.length - here.length
   return (
     <section>
       <h2>Instruments and plate</h2>
-      {here.length === 0 ? <p>None yet. Without them a check can be kept, but its uncertainty is not known, and it proves nothing. Start with the plate, the indicator and the {gauge} blocks.</p> : null}
+      {here.length === 0 ? <p>None yet. Without them a check can be kept, but its uncertainty is not known, and it proves nothing. Start with the plate, the {indicator} and the {gauge} blocks.</p> : null}
       <ul className="rows">{(retired ? inOrder : here).map((one) => <Row key={one.id} one={one} />)}</ul>
       <div className="actions">
         <Link to="/shop/instrument/new" className="action">Add an instrument or plate</Link>

@@ -14,7 +14,7 @@ import '#web/styles/beside.css'
 
 /** What is known of a vise, and the short ways to find it out: no surface plate is needed. */
 export function ViseMeasuredScreen({ vise }: { readonly vise: ViseRecord }) {
-  const { vise: word } = useTerms(), [way, setWay] = useState<'four' | 'one'>('four')
+  const { vise: word, indicator } = useTerms(), [way, setWay] = useState<'four' | 'one'>('four')
   const keep = (found: Partial<ViseMeasured>, said: string) => {
     const put = (measured: ViseMeasured | null) => { writeDeed({ edits: [{ kind: 'vise', record: vise.id, fields: { measured } }] }) }
     put(withFound(vise.measured, found))
@@ -24,7 +24,7 @@ export function ViseMeasuredScreen({ vise }: { readonly vise: ViseRecord }) {
     <div className="page">
       <Link to={`/shop/vise/${vise.id}`} className="back name-text">{vise.name}</Link>
       <h1 className="name-text">Measure {vise.name}</h1>
-      <p>The smallest errors of a setup are those of the bars. These of the {word} come before them, and each takes a minute with an indicator.</p>
+      <p>The smallest errors of a setup are those of the bars. These of the {word} come before them, and each takes a minute with the {indicator}.</p>
       <KnownOfVise measured={vise.measured} />
       <Choice label="Way" value={way} onChange={setWay} options={[{ value: 'four', label: 'four readings on a ground block' }, { value: 'one', label: 'one thing at a time' }]} />
       {way === 'four' ? <FourReadings onKeep={keep} /> : <ShortWays onKeep={keep} />}
