@@ -32,7 +32,7 @@ export function JawSetFields({ jaw, at, wrong, fitted, onChange, onFit, onDrop }
       </div>
       <Choice label="Faces" value={jaw.face} onChange={(face) => onChange({ face })} options={[{ value: 'smooth', label: 'smooth' }, { value: 'serrated', label: 'serrated' }]} />
       <div className="actions">
-        {fitted ? null : <button type="button" className="action" onClick={onFit}>Fitted now</button>}
+        {fitted ? null : <button type="button" className="action" onClick={onFit}>Fit these jaws</button>}
         {onDrop ? <button type="button" className="action" onClick={onDrop}>Drop these jaws</button> : null}
       </div>
     </fieldset>

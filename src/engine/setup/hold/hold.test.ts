@@ -185,6 +185,8 @@ describe('the calculation hold', () => {
     expect(codeOf({ ...plain, gripMm: 'deep' })).toBe('not-a-number')
     expect(codeOf({ ...plain, face: 'rubber' })).toBe('unknown-word')
     expect(codeOf({ ...plain, gripMm: 0 })).toBe('size-not-positive')
+    expect(codeOf({ ...plain, friction: 7 })).toBe('too-large')
+    expect(codeOf({ ...plain, clamp: { torqueNm: 60, leadMm: 5, efficiency: 20 } })).toBe('too-large')
     expect(codeOf({ ...plain, milling: { forceN: -1 } })).toBe('force-negative')
     const cut = { kc11MPa: 1500, mc: 0.22, depthMm: 1, widthMm: 12, diameterMm: 10, teeth: 4, feedPerToothMm: 0.1 }
     expect(codeOf({ ...plain, milling: cut })).toBe('cut-wider-than-cutter')

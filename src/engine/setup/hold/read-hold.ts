@@ -7,6 +7,8 @@ import { faces, frictionAt, materials, surfaces } from '#engine/setup/hold/frict
 import { contacts, type HoldQuestion } from '#engine/setup/hold/hold.ts'
 
 const mostN = 1e9, mostMPa = 1e7
+/** A vise rubs with less, and no screw gives back more than it takes: 7 for 0.07 is a slip of the hand. */
+const mostFriction = 1, mostShare = 1
 
 type Torque = { readonly torqueNm: number; readonly screw: Screw }
 type Given<Cut, Force> = { readonly force: Force; readonly cut: null } | { readonly force: null; readonly cut: Cut }
@@ -36,15 +38,15 @@ const commonFactors = { milling: 3, drilling: 2 }
 
 function readFriction(raw: RawObject): number {
   const face = raw.wordOr('face', faces, 'smooth'), surface = raw.wordOr('surface', surfaces, 'ground'), material = raw.wordOr('material', materials, 'steel'), wet = raw.yesNoOr('wet', true)
-  return raw.numberOr('friction', frictionAt(face, surface, material, wet))
+  return raw.numberOr('friction', frictionAt(face, surface, material, wet), mostFriction)
 }
 
 function readClamp(raw: RawObject): HoldCase['clamp'] {
   if (raw.has('forceN')) return { forceN: raw.number('forceN', mostN), by: null }
-  const torqueNm = raw.number('torqueNm'), leadMm = raw.number('leadMm'), efficiency = raw.numberOr('efficiency', commonEfficiency)
+  const torqueNm = raw.number('torqueNm'), leadMm = raw.number('leadMm'), efficiency = raw.numberOr('efficiency', commonEfficiency, mostShare)
   const thread = raw.objectOr('thread', (object) => ({
-    diameterMm: object.number('diameterMm'), pitchMm: object.numberOr('pitchMm', leadMm), flankDeg: object.numberOr('flankDeg', 15), friction: object.numberOr('friction', 0.15),
-    collarRadiusMm: object.number('collarRadiusMm'), collarFriction: object.numberOr('collarFriction', 0.15),
+    diameterMm: object.number('diameterMm'), pitchMm: object.numberOr('pitchMm', leadMm), flankDeg: object.numberOr('flankDeg', 15), friction: object.numberOr('friction', 0.15, mostFriction),
+    collarRadiusMm: object.number('collarRadiusMm'), collarFriction: object.numberOr('collarFriction', 0.15, mostFriction),
   }), null)
   return { forceN: null, by: { torqueNm, screw: { leadMm, thread, efficiency } } }
 }
