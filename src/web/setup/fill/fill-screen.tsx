@@ -56,7 +56,7 @@ export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
           <div className="actions">{gaps.map(({ what, mm }) => <button key={what} type="button" className="action" onClick={() => setTexts({ ...texts, gap: wordLength(mm, units) })}>{what}: {wordLength(mm, units)}</button>)}</div>
         </section>
       )}
-      <p className="small">A filler is no gauge: a bar that carries work elsewhere today stays there, and gauge blocks are never fillers.</p>
+      <p className="small">A filler is no {terms.gauge}: a bar that carries work elsewhere today stays there, and {terms.gauge} blocks are never fillers.</p>
     </BesidePage>
   )
 }

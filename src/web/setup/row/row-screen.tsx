@@ -76,7 +76,7 @@ export function RowScreen({ shop }: { readonly shop: ShopSnapshot }) {
       <p className="small">{oneZ ? `One program zero for all: the pairs are dealt so that the tops lie as close together as they can. The Z of a ${terms.vise} is what its top still differs from the first.` : `Each ${terms.vise} takes the Z that stands beside it: beds may differ, and the pairs are dealt by how alike their two bars are.`}</p>
       <fieldset className="boxed"><legend>Heights of the beds, µm</legend>
         <div className="field-list">{vises.map(({ id, name, measured }) => bedField(id, name, measured?.rowBed?.um))}</div>
-        <p className="small">Against each other, by an {terms.indicator} from one zero, + is higher. What stands faintly is in the {terms.vise}’s record.</p>
+        <p className="small">Against each other, with one {terms.indicator} from one zero, + is higher. What stands faintly is in the {terms.vise}’s record.</p>
       </fieldset>
       {offered.length === 0 ? <p className="beside-warn">No height has {Math.max(2, vises.length)} measured pairs. {notMeasured > 0 ? `${notMeasured} pairs were never measured here: check them first.` : ''}</p>
         : <Choice label="Pairs of" value={String(taken?.meanMm)} onChange={(value) => { setClassAt(value); setLeft([]) }} options={offered.map((one) => ({ value: String(one.meanMm), label: `${wordLength(calledMm(one.meanMm, units), units)} (${one.pairs.length})` }))} />}
