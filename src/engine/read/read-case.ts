@@ -7,7 +7,7 @@ export type Ignored = { readonly ignored: readonly string[] }
 
 /** Reads all of a case, then refuses it if anything in it was malformed. Stand-ins (null, NaN) never get past this. */
 export function readCase<Value>(raw: unknown, read: (object: RawObject) => Value): { readonly value: Value } & Ignored {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: 'case', given: kindOf(raw), needed: 'an object' })
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw new Refusal('field-missing', { field: '', given: kindOf(raw), needed: 'an object' })
   const complaints = new Complaints(), object = new RawObject(complaints, '', raw)
   const value = read(object)
   object.close()

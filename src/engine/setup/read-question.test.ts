@@ -75,8 +75,8 @@ describe('keys nobody knows', () => {
 describe('what is malformed', () => {
   const cut = (one: object) => ({ ...plain, cuts: [one] })
   test.each<[string, unknown, string, string, unknown]>([
-    ['no case', 7, 'field-missing', 'case', 'an object'],
-    ['a list for a case', [plain], 'field-missing', 'case', 'an object'],
+    ['no case', 7, 'field-missing', '', 'an object'],
+    ['a list for a case', [plain], 'field-missing', '', 'an object'],
     ['no vise', { part }, 'field-missing', 'vise', 'an object'],
     ['a word for a vise', { vise: 'large', part }, 'field-missing', 'vise', 'an object'],
     ['a list for a part', { vise, part: [1] }, 'field-missing', 'part', 'an object'],
