@@ -1,5 +1,5 @@
+import { attemptOr } from '#model/attempt.ts'
 import { readLengthMm } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
 import { NumberField } from '#web/parts/number-field.tsx'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
 import { RefusedRow } from '#web/setup/answer/nearest-rows.tsx'
@@ -33,19 +33,10 @@ type Asked = { readonly refused: readonly Refused[]; readonly serving: NonNullab
 
 /** The pairs nearest to the height asked about; null while there is no height to read. */
 function askedAbout({ state, view: { answered }, bench, units }: Desk): Asked | null {
-  const heightMm = heightOf(state.whyNot, units.length)
+  const heightMm = attemptOr(() => readLengthMm(state.whyNot, units.length), null)
   if (heightMm === null || !answered) return null
   const way = answered.question.part.shape === 'round' ? 'single' : 'on edge', near = pairsNear(bench.rack, way, heightMm)
   const refused = near.flatMap(({ bars }) => refusedAlone({ bars, stand: way }, answered, bench) ?? [])
   const serving = answered.answer.choices.filter(({ stand, bars }) => stand === way && near.some((one) => one.bars.every((id) => bars.includes(id))))
   return { refused, serving }
-}
-
-function heightOf(text: string, unit: 'mm' | 'in'): number | null {
-  try {
-    return readLengthMm(text, unit)
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return null
-    throw refusal
-  }
 }

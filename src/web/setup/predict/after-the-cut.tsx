@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import { outcomesPicture } from '#drafting/setup/outcomes-picture.ts'
 import { scatterFrom } from '#engine/setup/prediction/scatter.ts'
 import type { Prediction } from '#engine/setup/prediction/prediction.ts'
+import { attempt } from '#model/attempt.ts'
 import type { OutcomeRecord } from '#model/outcome-record.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Choice } from '#model/setup.ts'
@@ -20,21 +21,19 @@ const nothing = { across: '', along: '' }
 
 /** After the cut: what was measured, kept beside what was foretold, and how well that has held so far. */
 export function AfterTheCut({ choice, prediction }: { readonly choice: Choice; readonly prediction: Prediction | null }) {
-  const { shop, state, bench, units, terms, dispatch } = useDesk(), [typed, setTyped] = useState(nothing), [refusal, setRefusal] = useState<Refusal | null>(null)
+  const { shop, state, bench, units, terms, dispatch } = useDesk()
+  const [typed, setTyped] = useState(nothing), [refusal, setRefusal] = useState<Refusal | null>(null)
   const note = () => {
-    const asked = { state, viseId: bench.vise.id, choice, atIso: nowIso(), newId }, kept = shop.setups.find(({ id }) => id === state.setupId)
-    const same = kept !== undefined && sameQuestion(kept, state, bench.vise.id) && kept.bars.join() === choice.bars.join(), decision = same ? { setupId: kept.id, edits: [] } : keepSetup(shop, asked)
-    try {
-      const record = newId(), fields = outcomeFrom(decision.setupId, typed, prediction, units.length)
-      writeDeed({ edits: [...decision.edits, { kind: 'outcome', record, fields }] })
-      dispatch({ do: 'saved', setupId: decision.setupId })
-      setTyped(nothing)
-      setRefusal(null)
-      offerUndo(fields.foretold === null ? 'Noted without a prediction.' : 'Noted beside the prediction.', () => writeDeed({ edits: [{ kind: 'outcome', record, fields: { retired: true } }] }))
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error
-      setRefusal(error)
-    }
+    const kept = shop.setups.find(({ id }) => id === state.setupId)
+    const same = kept !== undefined && sameQuestion(kept, state, bench.vise.id) && kept.bars.join() === choice.bars.join()
+    const { setupId, edits } = same ? { setupId: kept.id, edits: [] } : keepSetup(shop, { state, viseId: bench.vise.id, choice, atIso: nowIso(), newId })
+    const record = newId(), fields = attempt(() => outcomeFrom(setupId, typed, prediction, units.length))
+    setRefusal(fields instanceof Refusal ? fields : null)
+    if (fields instanceof Refusal) return
+    writeDeed({ edits: [...edits, { kind: 'outcome', record, fields }] })
+    dispatch({ do: 'saved', setupId })
+    setTyped(nothing)
+    offerUndo(fields.foretold === null ? 'Noted without a prediction.' : 'Noted beside the prediction.', () => writeDeed({ edits: [{ kind: 'outcome', record, fields: { retired: true } }] }))
   }
   const said = (field: 'partAcross' | 'partAlong') => (refusal?.facts['field'] === field ? sayRefusal(refusal, units) : null)
   return (
@@ -55,11 +54,13 @@ export function AfterTheCut({ choice, prediction }: { readonly choice: Choice; r
 /** How well predictions across have held, as a drawing and in a sentence; latest outcomes last. */
 function Held({ outcomes }: { readonly outcomes: readonly OutcomeRecord[] }) {
   const { units } = useDesk(), w = wordingFor(units)
-  const marks = useMemo(() => outcomes.filter(({ retired }) => !retired).flatMap(({ foretold, measuredUm: { across } }) => (foretold === null || across === null ? [] : [{ measuredUm: across, foretoldUm: foretold.across.meanUm, apartUm: across - foretold.across.meanUm, withinUm: 2 * foretold.across.sdUm }])).slice(-12), [outcomes])
+  const marks = useMemo(() => marksOf(outcomes), [outcomes])
   if (marks.length === 0) return null
   const within = marks.filter(({ apartUm, withinUm }) => Math.abs(apartUm) <= withinUm).length, { across: { sdUm, count } } = scatterFrom(outcomes)
-  const says = `${within} of the last ${marks.length} came out within what was foretold across.${sdUm === null ? '' : ` The shop’s own scatter, from ${count} parts: ${w.micrometres(sdUm)}.`}`
-  const scene = outcomesPicture({ title: 'How predictions have held', description: says, marks, words: { thicker: 'thicker than foretold', thinner: 'thinner', scale: (um) => w.micrometres(um) } }, { widthMm: 96 })
+  const scatter = sdUm === null ? '' : ` The shop’s own scatter, from ${count} parts: ${w.micrometres(sdUm)}.`
+  const says = `${within} of the last ${marks.length} came out within what was foretold across.${scatter}`
+  const words = { thicker: 'thicker than foretold', thinner: 'thinner', scale: w.micrometres }
+  const scene = outcomesPicture({ title: 'How predictions have held', description: says, marks, words }, { widthMm: 96 })
   return (
     <section aria-label="How predictions have held">
       <Drawing scene={scene} />
@@ -67,4 +68,15 @@ function Held({ outcomes }: { readonly outcomes: readonly OutcomeRecord[] }) {
       <ul className="setup-lines">{marks.map(({ measuredUm, foretoldUm }, at) => <li key={at}>Measured {w.micrometres(measuredUm)} across, foretold {w.micrometres(foretoldUm)}.</li>)}</ul>
     </section>
   )
+}
+
+const mostMarks = 12
+
+/** Of the latest outcomes what came out across, beside what was foretold with two standard deviations. */
+function marksOf(outcomes: readonly OutcomeRecord[]) {
+  return outcomes.flatMap(({ retired, foretold, measuredUm: { across: measuredUm } }) => {
+    if (retired || foretold === null || measuredUm === null) return []
+    const { meanUm: foretoldUm, sdUm } = foretold.across
+    return [{ measuredUm, foretoldUm, apartUm: measuredUm - foretoldUm, withinUm: 2 * sdUm }]
+  }).slice(-mostMarks)
 }

@@ -1,5 +1,6 @@
 import type { DrillPlace } from '#engine/setup/hold/drill-place.ts'
 import { deepestOverJawMm } from '#engine/setup/reach.ts'
+import { attempt } from '#model/attempt.ts'
 import { type LengthUnit, readNumber, readSizeMm } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { SetupForm } from '#model/setup-form.ts'
@@ -30,10 +31,8 @@ export const holdFieldOf = ({ facts }: Refusal): HoldNumber | null => (Object.ke
 /** What the text of a field would be refused for as it stands, or null: it can be read, or nothing is typed. */
 export function holdTextRefusal(field: HoldNumber, text: string, units: HoldUnits): Refusal | null {
   if (text.trim() === '') return null
-  try { readHoldText(field, text, units); return null } catch (refusal) {
-    if (refusal instanceof Refusal) return refusal
-    throw refusal
-  }
+  const read = attempt(() => readHoldText(field, text, units))
+  return read instanceof Refusal ? read : null
 }
 
 /** @throws Refusal as `readSizeMm` and `readNumber`, `size-not-positive`; only a helix may be 0 */

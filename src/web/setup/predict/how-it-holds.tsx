@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { answerHold, type HoldAnswer } from '#engine/setup/hold/answer-hold.ts'
 import { drillPlaceOf } from '#engine/setup/hold/drill-place.ts'
 import { specificForces } from '#reference/cutting/specific-forces.ts'
+import { attempt } from '#model/attempt.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { Choice } from '#model/setup.ts'
 import { limitText } from '#words/findings/seat.ts'
@@ -18,20 +19,23 @@ const groups = specificForces.flatMap(({ group, what, kc11MPa, mc }) => (mc === 
 
 /** What the clamp is worth against the deepest cut and the largest drill: each limit as a ratio, and what was not looked at. */
 export function HowItHolds({ choice }: { readonly choice: Choice }) {
-  const { view: { answered }, bench: { vise, jaws, bars }, state, dispatch, units } = useDesk(), typed = holdTyped(state, vise.id), typedIn: HoldUnits = { form: state.form.unit, atHand: state.atHand.unit }
-  const [typing, setTyping] = useState<{ readonly field: HoldNumber; readonly lastGood: string } | null>(null), refused = (field: HoldNumber, text: string) => holdTextRefusal(field, text, typedIn)
+  const { view: { answered }, bench: { vise, jaws, bars }, state, dispatch, units } = useDesk()
+  const typed = holdTyped(state, vise.id), typedIn: HoldUnits = { form: state.form.unit, atHand: state.atHand.unit }
+  const [typing, setTyping] = useState<{ readonly field: HoldNumber; readonly lastGood: string } | null>(null)
+  const refused = (field: HoldNumber, text: string) => holdTextRefusal(field, text, typedIn)
   const enter = (field: HoldNumber | null) => setTyping(field && { field, lastGood: refused(field, typed[field]) === null ? typed[field] : '' })
   const take = (field: HoldField, text: string) => {
     if (field === typing?.field && refused(typing.field, text) === null) setTyping({ ...typing, lastGood: text })
     dispatch({ do: 'type hold', viseId: vise.id, field, text })
   }
-  const question = answered!.question, asked = { question, choice, drilled: drillPlaceOf(question, choice, bars), jaws, side: state.form.side ?? 'unknown', force: groups.find(({ group }) => group === typed.group) ?? null, units: typedIn }
+  const question = answered!.question, drilled = drillPlaceOf(question, choice, bars), force = groups.find(({ group }) => group === typed.group) ?? null
+  const asked = { question, choice, drilled, jaws, side: state.form.side ?? 'unknown', force, units: typedIn }
   const settled = typing !== null && refused(typing.field, typed[typing.field]) !== null ? { ...typed, [typing.field]: typing.lastGood } : typed
-  const [answer, refusal] = answeredOr(() => holdCase(settled, asked))
+  const got = attempt(() => answerTo(holdCase(settled, asked))), [answer, refusal] = got instanceof Refusal ? [null, got] : [got, null]
   const wrong = (field: HoldNumber) => (typing?.field === field ? null : refused(field, typed[field])) ?? (refusal !== null && holdFieldOf(refusal) === field ? refusal : null)
   return (
     <>
-      <HoldFields typed={typed} units={typedIn} lacks={stillToGive(typed, asked)} groups={groups} drilled={asked.drilled} wrong={wrong} take={take} enter={enter} />
+      <HoldFields typed={typed} units={typedIn} lacks={stillToGive(typed, asked)} groups={groups} drilled={drilled} wrong={wrong} take={take} enter={enter} />
       {refusal === null ? null : <p className="setup-refusal">{sayRefusal(refusal, units)}</p>}
       {answer === null ? null : <Worth answer={answer} />}
       <p className="setup-lines setup-open">
@@ -59,12 +63,4 @@ function Worth({ answer: { limits, least, findings, sum } }: { readonly answer: 
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
-function answeredOr(asked: () => object | null): readonly [HoldAnswer | null, Refusal | null] {
-  try {
-    const raw = asked()
-    return [raw === null ? null : answerHold(raw), null]
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    return [null, error]
-  }
-}
+const answerTo = (raw: object | null): HoldAnswer | null => raw && answerHold(raw)

@@ -1,7 +1,7 @@
 import { answerRow } from '#engine/setup/row/answer-row.ts'
-import { readNumber } from '#model/length.ts'
+import { attempt } from '#model/attempt.ts'
+import { type LengthUnit, readNumber } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
-import type { LengthUnit } from '#model/length.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 import { typedLength } from '#web/setup/beside/typed-length.ts'
 import type { MeasuredPair } from '#web/setup/row/row-pairs.ts'
@@ -27,15 +27,13 @@ export function rowAnswered({ vises, pairs, oneZ, texts, longFrom, unit }: RowAs
   const beds = bedsOf(vises, texts.beds)
   if (beds.um.length < vises.length || vises.length === 0) return { beds, answer: null, refusal: null }
   const apart = typedLength(texts.apart, unit, 'longBar.apartMm', null), length = typedLength(texts.length, unit, 'longBar.lengthMm', null)
-  try {
-    for (const { refused } of [apart, length]) if (refused) throw refused
-    const longBar = apart.mm === null || length.mm === null || vises.length < 2 ? {} : { longBar: { from: longFrom, to: longFrom + 1, apartMm: apart.mm, lengthMm: length.mm } }
-    const answer = answerRow({ vises: vises.map(({ id }, k) => ({ id, bedUm: beds.um[k] })), pairs: pairs.map(({ id, heightMm, matchUm }) => ({ id, meanMm: heightMm, matchUm })), oneZ, ...longBar })
-    return { beds, answer, refusal: null }
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    return { beds, answer: null, refusal: error }
-  }
+  const longBar = apart.mm === null || length.mm === null || vises.length < 2 ? {} : { longBar: { from: longFrom, to: longFrom + 1, apartMm: apart.mm, lengthMm: length.mm } }
+  const answer = apart.refused ?? length.refused ?? attempt(() => answerRow({
+    vises: vises.map(({ id }, k) => ({ id, bedUm: beds.um[k] })),
+    pairs: pairs.map(({ id, heightMm, matchUm }) => ({ id, meanMm: heightMm, matchUm })),
+    oneZ, ...longBar,
+  }))
+  return answer instanceof Refusal ? { beds, answer: null, refusal: answer } : { beds, answer, refusal: null }
 }
 
 /** What was typed, else what the vise's record says. */
@@ -43,14 +41,10 @@ function bedsOf(vises: readonly ViseRecord[], typed: RowTexts['beds']): Beds {
   const um: number[] = [], missing: string[] = [], refused: { [vise: string]: Refusal } = {}
   for (const [k, { id, name, measured }] of vises.entries()) {
     const text = typed[id]?.trim() ?? '', kept = measured?.rowBed?.um
-    if (text === '' && kept === undefined) missing.push(name)
-    else if (text === '') um.push(kept!)
-    else {
-      try { um.push(readNumber(text.replace(/\s*(µm|um)$/, ''), `vises[${k}].bedUm`)) } catch (error) {
-        if (!(error instanceof Refusal)) throw error
-        refused[id] = error
-      }
-    }
+    const bed = text === '' ? kept : attempt(() => readNumber(text.replace(/\s*(µm|um)$/, ''), `vises[${k}].bedUm`))
+    if (bed === undefined) missing.push(name)
+    else if (bed instanceof Refusal) refused[id] = bed
+    else um.push(bed)
   }
   return { um, missing, refused }
 }

@@ -1,5 +1,5 @@
+import { attemptOr } from '#model/attempt.ts'
 import { readLengthMm, wordLength } from '#model/length.ts'
-import { Refusal } from '#model/refusal.ts'
 import type { HoleForm, SetupForm } from '#model/setup-form.ts'
 
 /** `along`: the same hole as far from the other end. `across`: as far from the other jaw. `four`: both, four holes in all. */
@@ -32,11 +32,4 @@ function alongFrom(hole: HoleForm, form: SetupForm): HoleForm {
   return { ...hole, along: wordLength(mm, { length: form.unit, decimalMark: hole.along.includes(',') ? ',' : '.' }).replace('−', '-') }
 }
 
-function lengthOf(text: string, unit: SetupForm['unit']): number | null {
-  try {
-    return readLengthMm(text, unit)
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return null
-    throw refusal
-  }
-}
+const lengthOf = (text: string, unit: SetupForm['unit']): number | null => attemptOr(() => readLengthMm(text, unit), null)

@@ -1,3 +1,4 @@
+import { attempt } from '#model/attempt.ts'
 import { readLengthMm, readNumber } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
 import type { SetupForm } from '#model/setup-form.ts'
@@ -9,14 +10,8 @@ import type { SetupForm } from '#model/setup-form.ts'
  */
 export function textRefusal(path: string, text: string, unit: SetupForm['unit']): Refusal | null {
   if (text.trim() === '' || (path === 'wishes.grip' && text.trim().toLowerCase() === 'auto')) return null
-  try {
-    if (isPlainNumber(path)) readNumber(text, path)
-    else readLengthMm(text, unit, path)
-    return null
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return refusal
-    throw refusal
-  }
+  const read = attempt(() => (isPlainNumber(path) ? readNumber(text, path) : readLengthMm(text, unit, path)))
+  return read instanceof Refusal ? read : null
 }
 
 const isPlainNumber = (path: string): boolean => /\.(pointAngle|leadThreads)$/.test(path)

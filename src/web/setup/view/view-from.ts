@@ -2,6 +2,7 @@ import { questionAt } from '#engine/rack/question-at.ts'
 import { chooseBars } from '#engine/setup/choose.ts'
 import { indexRack } from '#engine/setup/index-rack.ts'
 import { whyNot } from '#engine/setup/why-not.ts'
+import { attempt } from '#model/attempt.ts'
 import type { Finding } from '#model/finding.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 import type { Choice, Rejection, SetupAnswer, SetupQuestion } from '#model/setup.ts'
@@ -41,12 +42,9 @@ const mostShown = 30
 export function viewFrom(form: SetupForm, bench: Bench, chosen: string | null): SetupView {
   const counted = countedForm(form)
   if (form.height.trim() === '') return { waits: true, refusal: null, answered: null, counted }
-  try {
-    return { waits: false, refusal: null, answered: answeredFrom(questionAt(bench.vise, counted.form, bench.settings, { most: mostShown, rejectedMost: 0 }), bench, chosen), counted }
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    return { waits: false, refusal: stopFrom(error, counted), answered: null, counted }
-  }
+  const answered = attempt(() => answeredFrom(questionAt(bench.vise, counted.form, bench.settings, { most: mostShown, rejectedMost: 0 }), bench, chosen))
+  if (answered instanceof Refusal) return { waits: false, refusal: stopFrom(answered, counted), answered: null, counted }
+  return { waits: false, refusal: null, answered, counted }
 }
 
 export function isRefused(shown: Choice | Refused): shown is Refused {
