@@ -18,7 +18,8 @@ export function keepRow(shop: ShopSnapshot, { state, places, atIso, newId }: Ask
 
 /** Locks pairs and vises together: each bar is in its vise from now on, bars that were in a vise of the row go back to their slots. */
 export function lockRow(shop: ShopSnapshot, asked: Asked): RowDecision {
-  const kept = keepRow(shop, asked), row = new Set(asked.places.map(({ viseId }) => viseId)), goes = new Map(asked.places.flatMap(({ viseId, bars }) => bars.map((bar) => [bar, viseId] as const)))
+  const kept = keepRow(shop, asked), row = new Set(asked.places.map(({ viseId }) => viseId))
+  const goes = new Map(asked.places.flatMap(({ viseId, bars }) => bars.map((bar) => [bar, viseId] as const)))
   const moves = shop.bars.flatMap((bar) => {
     const wanted = goes.get(bar.id), now = bar.where.at === 'vise' ? bar.where.viseId : null
     if (wanted === undefined ? now === null || !row.has(now) : now === wanted) return []

@@ -1,10 +1,10 @@
 import type { Row } from '#engine/setup/row/row.ts'
-import { wordLength, wordNumber } from '#model/length.ts'
+import { wordNumber } from '#model/length.ts'
 import type { Units } from '#model/shop-record.ts'
 import { calledSize } from '#words/say-bar.ts'
 import { sayFinding } from '#words/say-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
-import { type RowLine, serves } from '#web/setup/row/row-lines.tsx'
+import { finely, type RowLine, serves } from '#web/setup/row/row-lines.tsx'
 import { useUnits } from '#web/units.ts'
 
 type Props = { readonly lines: readonly RowLine[]; readonly answer: Row; readonly oneZ: boolean }
@@ -20,7 +20,9 @@ export function RowList({ lines, answer, oneZ }: Props) {
             <p className="row-pair name-text"><strong>{vise.name}</strong><strong className="row-label">{label}</strong></p>
             <p className="slot-box"><strong className="name-text">{slot}</strong><span>slot</span></p>
             <p className="row-z"><strong>{offset}</strong><span className="small">Z, {units.length}</span></p>
-            <p className={serves(comesOut) ? 'row-more' : 'row-more beside-warn'}>{wordLength(pair.heightMm, units, units.length === 'mm' ? { decimals: 4 } : { fractions: false })}, match {um(pair.matchUm)}{pair.state}.{pair.marks === '' ? '' : ` Bars${pair.marks}.`} {sayComesOut(comesOut, units)}</p>
+            <p className={serves(comesOut) ? 'row-more' : 'row-more beside-warn'}>
+              {finely(pair.heightMm, units)}, match {um(pair.matchUm)}{pair.state}.{pair.marks === '' ? '' : ` Bars${pair.marks}.`} {sayComesOut(comesOut, units)}
+            </p>
           </li>
         ))}
       </ul>
