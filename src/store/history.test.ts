@@ -87,3 +87,13 @@ test('a question nothing served is remembered once a day', async () => {
   expect(await unservedOf(store)).toEqual([asked('u1', '2025-03-04'), asked('u4', '2025-03-04', '20'), asked('u3', '2025-03-05')])
   await expect(addUnserved(store, { ...asked('u5', '2025-03-06'), viseId: 'nobody' })).rejects.toMatchObject({ code: 'unknown-record' })
 })
+
+test('a question nothing served is asked again under its id by another device, later and typed otherwise', async () => {
+  await applyChanges(store, [firstChange('vise', 'v1', viseFields, byFrom('KM'))])
+  const asked = { id: 'u1', viseId: 'v1', form: setupForm, lowMm: 33, highMm: 34, ...by, atIso: '2025-03-04T08:00:00.000Z' }
+  await addUnserved(store, asked)
+  const again = { ...asked, form: { ...setupForm, height: `${setupForm.height} mm`, hold: { group: '2', kd: '', yieldMPa: '', width: '', drill: '' } }, person: 'AB', device: 'tablet', atIso: '2025-03-04T15:00:00.000Z' }
+  expect(await addUnserved(store, again)).toBe(false)
+  expect(await unservedOf(store)).toEqual([asked])
+  for (const other of [{ lowMm: 32 }, { highMm: 35 }, { viseId: 'v2' }, { atIso: '2025-03-05T08:00:00.000Z' }]) await expect(addUnserved(store, { ...again, ...other })).rejects.toMatchObject({ code: 'id-used-twice', facts: { field: 'id', given: 'u1' } })
+})
