@@ -14,7 +14,7 @@ import { NumberField } from '#web/parts/number-field.tsx'
 import { offerUndo } from '#web/parts/undo-bar.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { foretoldFrom, outcomeFrom } from '#web/setup/predict/outcome-of.ts'
-import { keepSetup, sameQuestion } from '#web/setup/saved/use-pair.ts'
+import { isKept, keepSetup } from '#web/setup/saved/use-pair.ts'
 import { writeDeed } from '#web/write.ts'
 
 const nothing = { across: '', along: '' }
@@ -25,8 +25,8 @@ export function AfterTheCut({ choice, prediction }: { readonly choice: Choice; r
   const [typed, setTyped] = useState(nothing), [refusal, setRefusal] = useState<Refusal | null>(null)
   const note = () => {
     const kept = shop.setups.find(({ id }) => id === state.setupId)
-    const same = kept !== undefined && sameQuestion(kept, state, bench.vise.id) && kept.bars.join() === choice.bars.join()
-    const { setupId, edits } = same ? { setupId: kept.id, edits: [] } : keepSetup(shop, { state, viseId: bench.vise.id, choice, atIso: nowIso(), newId })
+    const asked = { state, viseId: bench.vise.id, choice, atIso: nowIso(), newId }
+    const { setupId, edits } = kept !== undefined && isKept(kept, asked) ? { setupId: kept.id, edits: [] } : keepSetup(shop, asked)
     const record = newId(), fields = attempt(() => outcomeFrom(setupId, typed, prediction, units.length))
     setRefusal(fields instanceof Refusal ? fields : null)
     if (fields instanceof Refusal) return

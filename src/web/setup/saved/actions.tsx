@@ -5,7 +5,7 @@ import { go } from '#web/router.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { figureOf, nameOfRest } from '#web/setup/answer/say-choice.ts'
 import { SavedSheet } from '#web/setup/saved/saved-sheet.tsx'
-import { type Decision, keepSetup, sameQuestion, usePairIn } from '#web/setup/saved/use-pair.ts'
+import { type Decision, isKept, keepSetup, usePairIn } from '#web/setup/saved/use-pair.ts'
 import { isRefused } from '#web/setup/view/view-from.ts'
 import { writeDeed } from '#web/write.ts'
 
@@ -27,7 +27,7 @@ export function Actions() {
   }
   const print = () => {
     const kept = shop.setups.find(({ id }) => id === state.setupId)
-    if (kept && sameQuestion(kept, state, bench.vise.id) && kept.bars.join() === (choice?.bars ?? []).join()) return go(`/setup/print/${kept.id}`)
+    if (kept && isKept(kept, asked)) return go(`/setup/print/${kept.id}`)
     const decision = keepSetup(shop, asked)
     write(decision)
     go(`/setup/print/${decision.setupId}`)

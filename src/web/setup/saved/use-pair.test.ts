@@ -3,7 +3,7 @@ import type { BarFields, BarRecord } from '#model/bar-record.ts'
 import type { SetupRecord } from '#model/setup-record.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import { newState, type SetupState } from '#web/setup/state/setup-state.ts'
-import { keepSetup, usePairIn } from '#web/setup/saved/use-pair.ts'
+import { isKept, keepSetup, usePairIn } from '#web/setup/saved/use-pair.ts'
 
 const bar = (id: string, where: BarFields['where']): BarRecord => ({
   id, saw: {}, code: 'ABCDEFGH', name: id, thicknessMm: 6, thicknessStanding: 'marked', lengthMm: 100, matesId: null, slotId: null, where, note: '',
@@ -51,6 +51,12 @@ describe('a setup that is kept', () => {
     const decision = keepSetup(shopWith([], [turned]), asked({ state: { ...state, setupId: 's1' } }))
     expect(decision.setupId).toBe('s1')
     expect(decision.undo).toEqual([{ kind: 'setup', record: 's1', fields: expect.objectContaining({ bars: ['c', 'd'], stand: 'single', usedAtIso: '2025-01-01T00:00:00.000Z', operation: '10' }) }])
+  })
+
+  it('goes over it also where only what the clamp is reckoned with was typed, and keeps that', () => {
+    const hold = { group: '', kd: '24000', yieldMPa: '', width: '', drill: '' }, typed = { ...state, setupId: 's1', form: { ...state.form, hold } }
+    expect(keepSetup(shopWith([], [kept]), asked({ state: typed })).edits).toMatchObject([{ record: 's1', fields: { form: { hold } } }])
+    expect([isKept(kept, asked({ bars: kept.bars })), isKept(kept, asked({ bars: kept.bars, state: typed })), isKept(kept, asked())]).toEqual([true, false, false])
   })
 
   it('is a new one where the question has changed, so that what was done stays as it was', () => {

@@ -1,3 +1,4 @@
+import { canonical } from '#model/canonical.ts'
 import type { SetupFields, SetupRecord } from '#model/setup-record.ts'
 import type { Choice } from '#model/setup.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
@@ -50,18 +51,17 @@ export function usePairIn(shop: ShopSnapshot, asked: Asked): Decision {
   }
 }
 
-/** Whether what was kept is still what is asked. */
-export function sameQuestion(kept: Pick<SetupRecord, 'form' | 'viseId'>, state: Pick<SetupState, 'form'>, viseId: string): boolean {
-  return kept.viseId === viseId && alike(kept.form, state.form)
+/** Whether what was kept is all that stands here, bars too: nothing is to be written. */
+export function isKept(kept: SetupRecord, { state: { form }, viseId, choice }: Pick<Asked, 'state' | 'viseId' | 'choice'>): boolean {
+  return kept.viseId === viseId && canonical(kept.form) === canonical(form) && kept.bars.join() === (choice?.bars ?? []).join()
+}
+
+/** Whether what was kept is still what is asked; what the clamp is reckoned with is no part of that. */
+function sameQuestion(kept: Pick<SetupRecord, 'form' | 'viseId'>, state: Pick<SetupState, 'form'>, viseId: string): boolean {
+  const asks = ({ hold: _hold, ...form }: SetupState['form']) => form
+  return kept.viseId === viseId && canonical(asks(kept.form)) === canonical(asks(state.form))
 }
 
 function fieldsOf({ id: _id, saw: _saw, ...fields }: SetupRecord): SetupFields {
   return fields
-}
-
-/** The same data, in whatever order the keys stand. */
-function alike(a: unknown, b: unknown): boolean {
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b
-  const keys = Object.keys(a)
-  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && alike(a[key as never], b[key as never]))
 }
