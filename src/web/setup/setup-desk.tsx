@@ -9,7 +9,7 @@ import { Options } from '#web/setup/options/options.tsx'
 import { Actions } from '#web/setup/saved/actions.tsx'
 import { usePredictions } from '#web/setup/predict/use-predictions.ts'
 import { SetupSheet } from '#web/setup/sheet/setup-sheet.tsx'
-import { draftFrom, keepDraft } from '#web/setup/state/draft.ts'
+import { draftFrom, keepDraftSoon } from '#web/setup/state/draft.ts'
 import { reduceSetup } from '#web/setup/state/reduce-setup.ts'
 import { lastViseId } from '#web/setup/state/same-again.ts'
 import { formToAsk } from '#web/setup/state/setup-state.ts'
@@ -23,13 +23,7 @@ import { useTerms, useUnits } from '#web/units.ts'
 export function SetupDesk({ shop }: { readonly shop: ShopSnapshot }) {
   const units = useUnits(), terms = useTerms()
   const [state, dispatch] = useReducer(reduceSetup, units.length, (unit) => draftFrom(localStorage, unit))
-  // Put away after the key has been drawn, or as the page is left; every state is, in order.
-  useEffect(() => {
-    const keep = (): void => keepDraft(localStorage, state)
-    setTimeout(keep)
-    window.addEventListener('pagehide', keep)
-    return () => window.removeEventListener('pagehide', keep)
-  }, [state])
+  useEffect(() => keepDraftSoon(localStorage, state, window), [state])
   const bench = useBench(shop, state.viseId)
   const asked = useMemo(() => formToAsk(state), [state])
   const view = useMemo(() => viewFrom(asked, bench, state.chosen), [asked, bench, state.chosen])

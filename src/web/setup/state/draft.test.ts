@@ -1,5 +1,5 @@
-import { expect, it } from 'vitest'
-import { draftFrom, keepDraft, type Keep } from '#web/setup/state/draft.ts'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { draftFrom, keepDraft, keepDraftSoon, type Keep } from '#web/setup/state/draft.ts'
 import { reduceSetup } from '#web/setup/state/reduce-setup.ts'
 import { holdTyped } from '#web/setup/state/hold-typed.ts'
 import { newState } from '#web/setup/state/setup-state.ts'
@@ -45,4 +45,32 @@ it('starts anew from nothing, from rubbish and from another version', () => {
 it('goes on where the browser keeps nothing', () => {
   const full: Keep = { getItem: () => null, setItem: () => { throw new Error('full') } }
   expect(() => { keepDraft(full, newState('mm')) }).not.toThrow()
+})
+
+describe('put away soon', () => {
+  beforeEach(() => { vi.useFakeTimers() })
+  afterEach(() => { vi.useRealTimers() })
+  const typed = (height: string) => reduceSetup(newState('mm'), { do: 'type', path: 'height', text: height }), heightIn = (keep: Keep) => draftFrom(keep, 'mm').form.height
+
+  it('is put away after the key, and at once where the page is left before', () => {
+    const keep = shelf(), page = new EventTarget()
+    keepDraftSoon(keep, typed('1'), page)()
+    keepDraftSoon(keep, typed('19'), page)
+    expect(heightIn(keep)).toBe('')
+    page.dispatchEvent(new Event('pagehide'))
+    expect(heightIn(keep)).toBe('19')
+    const other = shelf()
+    keepDraftSoon(other, typed('20'), page)
+    vi.runAllTimers()
+    expect(heightIn(other)).toBe('20')
+  })
+
+  it('a page that is left idle does not write over what another has put away since', () => {
+    const keep = shelf(), page = new EventTarget()
+    keepDraftSoon(keep, typed('19'), page)
+    vi.runAllTimers()
+    keepDraft(keep, typed('22'))
+    page.dispatchEvent(new Event('pagehide'))
+    expect(heightIn(keep)).toBe('22')
+  })
 })

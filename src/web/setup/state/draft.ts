@@ -23,6 +23,23 @@ export function keepDraft(keep: Keep, state: SetupState): void {
   try { keep.setItem(key, JSON.stringify({ version, state })) } catch { /* Said once by the shell: this browser keeps nothing. */ }
 }
 
+/**
+ * Puts the screen away once the key has been drawn, or as the page is left before that. Not again when it is left later: another page may have put away
+ * its own since.
+ *
+ * @returns to be called when another state follows; what was begun is put away all the same, in order
+ */
+export function keepDraftSoon(keep: Keep, state: SetupState, page: EventTarget): () => void {
+  let isKept = false
+  const once = (): void => {
+    if (!isKept) keepDraft(keep, state)
+    isKept = true
+  }
+  setTimeout(once)
+  page.addEventListener('pagehide', once)
+  return () => page.removeEventListener('pagehide', once)
+}
+
 /** No length was typed: the form takes on whatever unit is worked in now. */
 function isBlank({ height, offTop, between, along, proud, cuts, hollows, wishes, hold }: SetupForm): boolean {
   return [height, offTop, between, along, proud, ...Object.values(wishes), hold?.width ?? '', hold?.drill ?? ''].every((text) => text === '') && cuts.length + hollows.length === 0
