@@ -1,16 +1,16 @@
 import { expect, test } from 'vitest'
+import { attempt } from '#model/attempt.ts'
 import { Refusal } from '#model/refusal.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { plainUnits } from '#words/terms.ts'
-import { asked } from '#web/setup/beside/asked.ts'
 import { onTable } from '#web/setup/table/on-table.ts'
 import { barsFor, emptyTable, type TableTexts, tableAnswered } from '#web/setup/table/table-asked.ts'
 
 const plate: TableTexts = { ...emptyTable, across: '100', along: '120', height: '20', thickness: '8' }
 const hole = { diameter: '10', across: '15', along: '60', through: true, depth: '' }
 const said = (texts: Partial<TableTexts>): string => {
-  const told = asked(() => [barsFor({ ...plate, ...texts }, 'mm'), tableAnswered({ ...plate, ...texts }, 'mm')])
-  return 'refusal' in told ? sayRefusal(onTable(told.refusal), plainUnits) : ''
+  const told = attempt(() => [barsFor({ ...plate, ...texts }, 'mm'), tableAnswered({ ...plate, ...texts }, 'mm')])
+  return told instanceof Refusal ? sayRefusal(onTable(told), plainUnits) : ''
 }
 
 test.each<readonly [Partial<TableTexts>, string]>([

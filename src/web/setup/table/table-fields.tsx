@@ -1,12 +1,46 @@
+import { wordLength } from '#model/length.ts'
+import { Choice } from '#web/parts/choice.tsx'
 import { LengthField } from '#web/parts/length-field.tsx'
 import { Toggles } from '#web/parts/toggles.tsx'
-import type { HoleTexts, StrapTexts } from '#web/setup/table/table-asked.ts'
+import { emptyHole, type HoleTexts, type StrapTexts, type TableTexts } from '#web/setup/table/table-asked.ts'
+import { useUnits } from '#web/units.ts'
+
+type Put = (part: Partial<TableTexts>) => void
+
+export function PartFields({ texts, put }: { readonly texts: TableTexts; readonly put: Put }) {
+  return (
+    <fieldset className="boxed"><legend>Part</legend>
+      <div className="field-list">
+        <LengthField label="across" more="of the part" value={texts.across} onChange={(across) => put({ across })} />
+        <LengthField label="along" more="of the part" value={texts.along} onChange={(along) => put({ along })} />
+        <LengthField label="height" more="of the part" value={texts.height} onChange={(height) => put({ height })} />
+      </div>
+    </fieldset>
+  )
+}
+
+/** How the bars lie, and their sizes; `putBars`: one of these typed. */
+export function BarFields({ texts, put, putBars }: { readonly texts: TableTexts; readonly put: Put; readonly putBars: Put }) {
+  const units = useUnits(), ways = [{ value: 'along', label: 'along the edges' }, { value: 'across', label: 'across, at the ends' }]
+  return (
+    <fieldset className="boxed"><legend>Bars</legend>
+      <Choice label="They lie" value={texts.turned ? 'across' : 'along'} onChange={(value) => put({ turned: value === 'across' })} options={ways} />
+      <div className="field-list">
+        <LengthField label="thickness" more="of a bar" value={texts.thickness} onChange={(thickness) => putBars({ thickness })} />
+        <LengthField label="bar height" value={texts.barHeight} onChange={(barHeight) => putBars({ barHeight })} />
+        <LengthField label="bar length" value={texts.length} onChange={(length) => putBars({ length })} ifEmpty="as the part" />
+        <LengthField label="in from the edge" value={texts.inboard} onChange={(inboard) => put({ inboard })} ifEmpty="0" />
+        <LengthField label="clear of holes" more="at least" value={texts.air} onChange={(air) => put({ air })} ifEmpty={wordLength(0.5, units)} />
+      </div>
+    </fieldset>
+  )
+}
 
 /** One of a list changed, the rest as it was. */
 const withOne = <One extends object>(list: readonly One[], at: number, part: Partial<One>): readonly One[] => list.map((one, k) => (k === at ? { ...one, ...part } : one))
 
 /** Holes by their diameter and their place. */
-export function HoleFields({ holes, onChange, onAdd }: { readonly holes: readonly HoleTexts[]; readonly onChange: (holes: readonly HoleTexts[]) => void; readonly onAdd: () => void }) {
+export function HoleFields({ holes, onChange }: { readonly holes: readonly HoleTexts[]; readonly onChange: (holes: readonly HoleTexts[]) => void }) {
   return (
     <fieldset className="boxed"><legend>Holes</legend>
       {holes.map((hole, k) => {
@@ -26,7 +60,7 @@ export function HoleFields({ holes, onChange, onAdd }: { readonly holes: readonl
           </div>
         )
       })}
-      <div><button type="button" className="action" onClick={onAdd}>Another hole</button></div>
+      <div><button type="button" className="action" onClick={() => onChange([...holes, emptyHole])}>Another hole</button></div>
     </fieldset>
   )
 }

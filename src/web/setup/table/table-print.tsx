@@ -20,7 +20,10 @@ type Props = {
 /** The sheet of a part on the table on paper. What is printed is kept as it was told. */
 export function TablePrint({ shop, told, barHeightMm, pair, stateOf, named: { part, operation }, printed: { id, atIso }, onBack }: Props) {
   const units = useUnits(), { person } = useDevice(), { paper, name } = shop.shop, initials = person?.initials ?? ''
-  const data = useMemo(() => tableSheetFrom({ told, barHeightMm, pair, trustOf: (bar) => stateOf([bar]).slice(2) || 'trusted', units, id, shop: name, part, operation, day: sayDay(atIso), initials }), [told, barHeightMm, pair, stateOf, units, id, name, part, operation, atIso, initials])
+  const data = useMemo(() => tableSheetFrom({
+    told, barHeightMm, pair, trustOf: (bar) => stateOf([bar]).slice(2) || 'trusted',
+    units, id, shop: name, part, operation, day: sayDay(atIso), initials,
+  }), [told, barHeightMm, pair, stateOf, units, id, name, part, operation, atIso, initials])
   useTold(null, 'table sheet', data)
   return <BesidePrint title="Table sheet" back="Back to the table" onBack={onBack} size={paper} pages={tableSheetPages(data, paper)} />
 }
