@@ -66,6 +66,16 @@ test('7 µm between two bars: squared by the jaw the low one is loose and nothin
     await comesOut(page).getByRole('radio', { name, exact: true }).check()
     await expect(comesOut(page).getByRole('status')).toContainText(said)
   }
+  // what is typed under the clamp changes nothing of it: what is at work goes on
+  const begun: string[] = []
+  page.on('worker', (worker) => begun.push(worker.url()))
+  await page.route('**/predict-worker*', (route) => route.fulfill({ contentType: 'text/javascript', body: '' }))
+  await comesOut(page).getByRole('radio', { name: 'cast', exact: true }).check()
+  await expect(comesOut(page).getByRole('status')).toContainText('Being worked out')
+  await comesOut(page).getByText('What the clamp is worth').click()
+  await field(page, 'yield of the part, N/mm²').fill('350')
+  await page.waitForTimeout(600)
+  expect(begun).toHaveLength(1)
 })
 
 test('it comes after the ranking and changes nothing of it; a missed tolerance is said', async ({ page }) => {

@@ -47,15 +47,19 @@ export function usePredictions(shop: ShopSnapshot, bench: Bench, { answered }: S
     })
     return { choices, list }
   }, [answered, bench, checks, instruments, outcomes, side])
+  // The same questions again, as after a key under the clamp, leave what is at work alone.
+  const keys = asked.list.map(({ key }) => key).join('\n')
+  // oxlint-disable-next-line react/exhaustive-deps -- `keys` holds all that is in the list
+  const list = useMemo(() => asked.list, [keys])
   const kept = useRef(known)
   useEffect(() => { kept.current = known }, [known])
   useEffect(() => {
-    const wanted = asked.list.filter(({ key }) => !kept.current.has(key))
+    const wanted = list.filter(({ key }) => !kept.current.has(key))
     if (wanted.length === 0) return undefined
     const later = setTimeout(() => {
       const worker = new Worker(new URL('./predict-worker.ts', import.meta.url), { type: 'module' })
       running.current = worker
-      const work = { of: asked.list, wanted, ended: null }, end = (ended: Ended) => { worker.terminate(); setWork({ ...work, at: null, ended }) }
+      const work = { of: list, wanted, ended: null }, end = (ended: Ended) => { worker.terminate(); setWork({ ...work, at: null, ended }) }
       setWork({ ...work, at: { key: wanted[0]!.key, part: 0 } })
       worker.addEventListener('message', ({ data }: MessageEvent<PredictSaid>) => {
         if ('refused' in data) return end(data.refused)
@@ -67,8 +71,8 @@ export function usePredictions(shop: ShopSnapshot, bench: Bench, { answered }: S
       worker.postMessage(wanted)
     }, settledMs)
     return () => { clearTimeout(later); running.current?.terminate() }
-  }, [asked])
-  const current = work?.of === asked.list ? work : null
+  }, [list])
+  const current = work?.of === list ? work : null
   return {
     of: (choice) => known.get(asked.choices.get(choice) ?? '') ?? null,
     done: current?.at ? (current.wanted.findIndex(({ key }) => key === current.at!.key) + current.at.part) / current.wanted.length : null,
