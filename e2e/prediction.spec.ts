@@ -54,6 +54,7 @@ test('7 µm between two bars: squared by the jaw the low one is loose and nothin
   const free = comesOut(page).getByRole('region', { name: 'Free on its bars' })
   await free.getByText('Figures, and what they hang on').click()
   await expect(free).toContainText(/8(\.\d)? µm over 60 \(0\.13\d µm for each mm\)/)
+  await expect(free).toContainText('Across, movable jaw less fixed')
   await expect(free).not.toContainText('does not carry')
   await side(page, 'unknown')
   await expect(comesOut(page)).toContainText('Free about')

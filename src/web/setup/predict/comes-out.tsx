@@ -73,7 +73,7 @@ function NotKnown({ findings }: { readonly findings: readonly Finding[] }) {
 }
 
 function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choice: ChoiceOf; readonly alone: boolean }) {
-  const { bench, units, view: { answered } } = useDesk(), { part } = answered!.question, nameOf = (id: string) => barLabel(id, bench, units)
+  const { bench, units, terms, view: { answered } } = useDesk(), { part } = answered!.question, nameOf = (id: string) => barLabel(id, bench, units)
   const { coming, findings, notKnown } = way
   return (
     <section aria-label={way.held ? 'Squared by the fixed jaw' : 'Free on its bars'}>
@@ -84,7 +84,7 @@ function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choic
         <details className="comes-out-more">
           <summary>Figures, and what they hang on</summary>
           <dl className="comes-out-figures">
-            <div><dt>Across, moving jaw less fixed</dt><dd>{sayFigures(coming.across, part.betweenJawsMm!, units)}</dd></div>
+            <div><dt>Across, {terms.movingJaw} less fixed</dt><dd>{sayFigures(coming.across, part.betweenJawsMm!, units)}</dd></div>
             <div><dt>Along, right end less left</dt><dd>{sayFigures(coming.along, part.alongJawsMm!, units)}</dd></div>
           </dl>
           <ol className="setup-lines" aria-label="What it hangs on">{coming.contributions.map((one) => <li key={`${one.of} ${one.bar}`}>{sayContribution(one, units, nameOf)}</li>)}</ol>

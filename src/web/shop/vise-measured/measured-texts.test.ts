@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { viseMeasuredSchema } from '#model/vise-measured.ts'
 import { refusalOf } from '#engine/read/refusal-of.ts'
+import { plainUnits } from '#words/terms.ts'
 import { emptyFour, emptyMeasured, measuredBy, measuredByFour, withFound } from '#web/shop/vise-measured/measured-texts.ts'
 
 const atIso = '2026-03-04T05:06:07.000Z'
-const refused = (texts: { readonly u?: string; readonly row: string }) => refusalOf(() => measuredBy('rowBed', { ...emptyMeasured, ...texts }, 'mm', atIso), null)
+const refused = (texts: { readonly u?: string; readonly row: string }) => refusalOf(() => measuredBy('rowBed', { ...emptyMeasured, ...texts }, plainUnits, atIso), null)
 
 // By hand: halves of sums and differences of the four readings; the uncertainty of a difference of two is √2 of one.
 describe('what is measured of a vise', () => {
@@ -22,13 +23,18 @@ describe('what is measured of a vise', () => {
   })
 
   it('reads the short ways, and leaves what was known', () => {
-    const slope = measuredBy('jawSlope', { ...emptyMeasured, u: '1', slope: '-6', slopeOver: '60' }, 'mm', atIso)
+    const slope = measuredBy('jawSlope', { ...emptyMeasured, u: '1', slope: '-6', slopeOver: '60' }, plainUnits, atIso)
     expect(slope.jawSlope).toMatchObject({ umPerMm: -0.1 })
     expect(slope.jawSlope!.uUmPerMm).toBeCloseTo(Math.SQRT2 / 60, 12)
-    const row = measuredBy('rowBed', { ...emptyMeasured, u: '0.5', row: '18' }, 'mm', atIso), both = withFound(withFound(null, slope), row)
+    const row = measuredBy('rowBed', { ...emptyMeasured, u: '0.5', row: '18' }, plainUnits, atIso), both = withFound(withFound(null, slope), row)
     expect([both.jawSlope!.umPerMm, both.rowBed!.um, both.bed]).toEqual([-0.1, 18, null])
-    const bed = measuredBy('bed', { ...emptyMeasured, u: '1', bed: ['', '2', '-3', '1'], bedAlong: '4 in', bedAcross: '80' }, 'mm', atIso)
+    const bed = measuredBy('bed', { ...emptyMeasured, u: '1', bed: ['', '2', '-3', '1'], bedAlong: '4 in', bedAcross: '80' }, plainUnits, atIso)
     expect(bed.bed!.readings.at(-1)).toEqual({ xMm: 101.6, yMm: 80, um: 1 })
+  })
+
+  it('says how in the words of the region', () => {
+    const how = (words: 'US' | 'UK') => measuredBy('rowBed', { ...emptyMeasured, u: '0.5', row: '18' }, { ...plainUnits, words }, atIso).rowBed!.how
+    expect([how('US'), how('UK')]).toEqual(['indicator from bed to bed', 'clock from bed to bed'])
   })
 
   it('refuses readings that are none', () => {

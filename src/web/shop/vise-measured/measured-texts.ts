@@ -1,7 +1,9 @@
 import { guiltyOf } from '#engine/setup/guilty/guilty.ts'
 import { type LengthUnit, readNumber, readSizeMm } from '#model/length.ts'
 import { Refusal } from '#model/refusal.ts'
+import type { Units } from '#model/shop-record.ts'
 import { type ViseMeasured, viseNotMeasured } from '#model/vise-measured.ts'
+import { type Terms, termsFor } from '#words/terms.ts'
 
 /** The short ways as typed; µm as plain numbers, distances as lengths. `u`: standard uncertainty of one reading. */
 export type MeasuredTexts = {
@@ -19,7 +21,10 @@ export const emptyMeasured: MeasuredTexts = { u: '', bed: ['', '', '', ''], bedA
 export const emptyFour: FourTexts = { y1: '', y2: '', y3: '', y4: '', over: '', u: '' }
 
 export type ShortWay = 'bed' | 'jawSlope' | 'jawLift' | 'rowBed'
-const ways = { bed: 'indicator over the bed', jawSlope: 'indicator over a ground block in the jaws', jawLift: 'ground block, snug to tight', rowBed: 'indicator from bed to bed', four: 'four readings on a ground block' } as const
+const byFour = 'four readings on a ground block'
+const waysIn = ({ indicator }: Terms): { readonly [way in ShortWay]: string } => ({
+  bed: `${indicator} over the bed`, jawSlope: `${indicator} over a ground block in the jaws`, jawLift: 'ground block, snug to tight', rowBed: `${indicator} from bed to bed`,
+})
 
 /** A reading in µm, as typed. @throws Refusal as `readNumber`, `too-large` */
 export function readUm(text: string, field: string): number {
@@ -35,8 +40,8 @@ function readU(text: string): number {
 }
 
 /** What one short way says of the vise. A difference of two readings has √2 of the uncertainty of one. @throws Refusal of what was typed, `uncertainty-negative` @source GUM */
-export function measuredBy(way: ShortWay, texts: MeasuredTexts, unit: LengthUnit, atIso: string): Partial<ViseMeasured> {
-  const u = readU(texts.u), found = { atIso, how: ways[way] }, size = (text: string, field: string) => readSizeMm(text, unit, field)
+export function measuredBy(way: ShortWay, texts: MeasuredTexts, units: Units, atIso: string): Partial<ViseMeasured> {
+  const u = readU(texts.u), found = { atIso, how: waysIn(termsFor(units.words))[way] }, size = (text: string, field: string) => readSizeMm(text, units.length, field)
   switch (way) {
     case 'bed': {
       const alongMm = size(texts.bedAlong, 'alongMm'), acrossMm = size(texts.bedAcross, 'acrossMm'), places = [[0, 0], [alongMm, 0], [0, acrossMm], [alongMm, acrossMm]] as const
@@ -63,7 +68,7 @@ export function fourAsked(texts: FourTexts, unit: LengthUnit) {
 export function measuredByFour(texts: FourTexts, unit: LengthUnit, atIso: string): Partial<ViseMeasured> | null {
   const question = fourAsked(texts, unit), { overMm, uUm } = question
   if (overMm === null || uUm === null) return null
-  const { bed, closing } = guiltyOf(question), found = { atIso, how: ways.four }
+  const { bed, closing } = guiltyOf(question), found = { atIso, how: byFour }
   return {
     bed: { readings: [{ xMm: 0, yMm: 0, um: 0 }, { xMm: 0, yMm: overMm, um: bed.shareUm }], uUm: bed.uUm!, ...found },
     ...(closing === null ? {} : { jawLift: { um: closing.shareUm, uUm: closing.uUm!, overMm, ...found } }),

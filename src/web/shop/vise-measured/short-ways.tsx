@@ -16,7 +16,7 @@ export function ShortWays({ onKeep }: Props) {
   const units = useUnits(), { movingJaw, vise: word, indicator } = useTerms(), [texts, setTexts] = useState<MeasuredTexts>(emptyMeasured), [wrong, setWrong] = useState<{ readonly way: ShortWay; readonly refusal: Refusal } | null>(null)
   const put = (part: Partial<MeasuredTexts>) => setTexts({ ...texts, ...part })
   const keep = (way: ShortWay, said: string) => {
-    const measured = attempt(() => measuredBy(way, texts, units.length, nowIso()))
+    const measured = attempt(() => measuredBy(way, texts, units, nowIso()))
     if (measured instanceof Refusal) return setWrong({ way, refusal: measured })
     onKeep(measured, said)
     setWrong(null)
