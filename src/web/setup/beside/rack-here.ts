@@ -34,7 +34,8 @@ const trustOf = (bars: readonly Bar[]): string => {
 
 /** Bars that are neither gone nor in work, and pairs out of mates that are next to each other in height; lowest first. */
 export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
-  const bars = barsFrom({ ...shop, today: today() }, { viseId: null }).filter(({ trust }) => isFinished(trust)), names = namesOf(shop), known = new Map(bars.map((bar) => [bar.id, bar]))
+  const bars = barsFrom({ ...shop, today: today() }, { viseId: null }).filter(({ trust }) => isFinished(trust)), known = new Map(bars.map((bar) => [bar.id, bar]))
+  const names = namesOf(shop)
   const stateOf = (some: readonly Bar[]): string => {
     const places = new Set(some.map(({ id }) => names.recordOf(id)?.where.at))
     return `${trustOf(some)}${places.has('out') ? ', out' : places.has('vise') ? `, in a ${termsFor(units.words).vise}` : ''}`
@@ -44,13 +45,15 @@ export function rackHere(shop: ShopSnapshot, units: Units): RackHere {
     const name = names.matesOf(id)?.name || names.nameOf(id), height = wordLength(names.markedMm(id) ?? calledMm(heightMm, units), units)
     return name.startsWith(height) ? name : `${height} ${name}`.trim()
   }
-  const pairs = matesTogether(bars).flatMap((group) =>
-    Array.from({ length: Math.floor(group.length / 2) }, (_, k): RackPair => {
-      const two = [group[2 * k]!, group[2 * k + 1]!] as const, ids = two.map(({ id }) => id)
-      return { id: ids.toSorted().join('+'), bars: two, heightMm: (two[0].heightMm + two[1].heightMm) / 2, thicknessMm: Math.max(two[0].thicknessMm, two[1].thicknessMm), label: pairCalled(ids[0]!, (two[0].heightMm + two[1].heightMm) / 2), slot: slotOf(ids),
-        marks: group.length < 4 ? '' : ` ${ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4)).join(' ')}`,
-        state: trustOf(two),
-      }
-    })).toSorted((a, b) => a.heightMm - b.heightMm)
+  const pairOf = (one: Bar, other: Bar, isAlone: boolean): RackPair => {
+    const two = [one, other] as const, ids = two.map(({ id }) => id), heightMm = (one.heightMm + other.heightMm) / 2
+    const codes = ids.map((id) => (names.recordOf(id)?.code ?? '').slice(0, 4))
+    return {
+      id: ids.toSorted().join('+'), bars: two, heightMm, thicknessMm: Math.max(one.thicknessMm, other.thicknessMm),
+      label: pairCalled(one.id, heightMm), slot: slotOf(ids), marks: isAlone ? '' : ` ${codes.join(' ')}`, state: trustOf(two),
+    }
+  }
+  const pairs = matesTogether(bars).flatMap((group) => Array.from({ length: Math.floor(group.length / 2) }, (_, k) => pairOf(group[2 * k]!, group[2 * k + 1]!, group.length < 4)))
+    .toSorted((a, b) => a.heightMm - b.heightMm)
   return { bars, pairs, labelOf, slotOf, stateOf }
 }

@@ -10,7 +10,10 @@ import { sayDay } from '#web/today.ts'
 import { useUnits } from '#web/units.ts'
 import { useTold } from '#web/use-told.ts'
 
-type Props = { readonly shop: ShopSnapshot; readonly told: ChuckTold; readonly rack: RackHere; readonly named: SheetNamed; readonly printed: NonNullable<SheetNamed['printed']>; readonly onBack: () => void }
+type Props = {
+  readonly shop: ShopSnapshot; readonly told: ChuckTold; readonly rack: RackHere
+  readonly named: SheetNamed; readonly printed: NonNullable<SheetNamed['printed']>; readonly onBack: () => void
+}
 
 /** The sheet of a part on the chuck on paper. What is printed is kept as it was told. */
 export function ChuckPrint({ shop, told, rack: { labelOf, slotOf, stateOf }, named: { part, operation }, printed: { id, atIso }, onBack }: Props) {

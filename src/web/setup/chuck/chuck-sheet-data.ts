@@ -20,24 +20,32 @@ export type ChuckTold = {
 /** As drawn on the screen and on the sheet; a side without a bar has one as long as itself and as low as may be. */
 export function chuckPictureFrom({ part, answer, travel, taken }: ChuckTold, labelOf: (id: string) => string): ChuckPictureData {
   return {
-    title: 'On the magnetic chuck', description: 'The part blocked in, from the side and from above.', acrossMm: part.betweenJawsMm, alongMm: part.alongJawsMm, heightMm: part.heightMm, travel, travels: `travel ${travel}`, chuck: 'magnetic chuck',
+    title: 'On the magnetic chuck', description: 'The part blocked in, from the side and from above.',
+    acrossMm: part.betweenJawsMm, alongMm: part.alongJawsMm, heightMm: part.heightMm,
+    travel, travels: `travel ${travel}`, chuck: 'magnetic chuck',
     bars: answer.order.map((side, k) => {
-      const bar = taken[k]
+      const bar = taken[k], sideMm = side === 'left' || side === 'right' ? part.betweenJawsMm : part.alongJawsMm
       return bar === undefined
-        ? { side, longMm: side === 'left' || side === 'right' ? part.betweenJawsMm : part.alongJawsMm, wideMm: Math.min(25, 1.2 * part.betweenJawsMm), upMm: answer.lowMm, called: '' }
+        ? { side, longMm: sideMm, wideMm: Math.min(25, 1.2 * part.betweenJawsMm), upMm: answer.lowMm, called: '' }
         : { side, longMm: bar.lengthMm, wideMm: bar.heightMm, upMm: bar.thicknessMm, called: labelOf(bar.id) }
     }),
   }
 }
 
 type Asked = {
-  readonly told: ChuckTold; readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string; readonly codeOf: (id: string) => string; readonly trustOf: (bar: Bar) => string; readonly units: Units
+  readonly told: ChuckTold; readonly units: Units
+  readonly labelOf: (id: string) => string; readonly slotOf: (ids: readonly string[]) => string; readonly codeOf: (id: string) => string; readonly trustOf: (bar: Bar) => string
   readonly id: string; readonly shop: string; readonly part: string; readonly operation: string; readonly day: string; readonly initials: string
 }
 
 /** Everything the sheet of a part on the chuck says, worded. */
 export function chuckSheetFrom({ told, labelOf, slotOf, codeOf, trustOf, units, id, shop, part: named, operation, day, initials }: Asked): ChuckSheetData {
-  const { part, answer, travel, taken } = told, length = (mm: number) => wordLength(mm, units), size = [part.alongJawsMm, part.betweenJawsMm, part.heightMm].map(length).join(' × ')
+  const { part, answer, travel, taken } = told, length = (mm: number) => wordLength(mm, units)
+  const size = [part.alongJawsMm, part.betweenJawsMm, part.heightMm].map(length).join(' × ')
+  const cellsOf = (bar: Bar) => {
+    const marked = bar.thicknessStanding === 'marked' ? ' marked' : ''
+    return [labelOf(bar.id), slotOf([bar.id]), codeOf(bar.id), `${length(bar.thicknessMm)}${marked}`, length(bar.lengthMm), trustOf(bar)]
+  }
   const lookFirst = taken.some(({ trust }) => trust === 'look first') ? ['look first' as const] : []
   return {
     title: `Chuck sheet: ${named || size}`, description: `${size}, blocked in by bars that lie flat.`,
@@ -49,10 +57,13 @@ export function chuckSheetFrom({ told, labelOf, slotOf, codeOf, trustOf, units, 
     heads: ['In this order', 'Bar', 'Slot', 'Code', `Thick, ${units.length}`, `Long, ${units.length}`, 'Trust'],
     rows: answer.order.map((side, k) => {
       const bar = taken[k]
-      return [`${k + 1}  ${sideWords[side]}`, ...(bar === undefined ? ['', '', '', '', '', 'no bar taken'] : [labelOf(bar.id), slotOf([bar.id]), codeOf(bar.id), `${length(bar.thicknessMm)}${bar.thicknessStanding === 'marked' ? ' marked' : ''}`, length(bar.lengthMm), trustOf(bar)])]
+      return [`${k + 1}  ${sideWords[side]}`, ...(bar === undefined ? ['', '', '', '', '', 'no bar taken'] : cellsOf(bar))]
     }),
     blocks: [
-      { heading: 'How they lie', lines: ['Flat, tight against the part, across the poles; lower than its top all round. Sides 1 and 2 take the travel: cover them first.', 'Switch the chuck on, then try part and bars by hand: nothing may move.'] },
+      { heading: 'How they lie', lines: [
+        'Flat, tight against the part, across the poles; lower than its top all round. Sides 1 and 2 take the travel: cover them first.',
+        'Switch the chuck on, then try part and bars by hand: nothing may move.',
+      ] },
       { heading: 'Afterwards', lines: ['Demagnetise the bars before they go back to the rack: chips stick to magnetised bars.'] },
       { heading: 'Cautions', lines: cautionsFor(new Set([...lookFirst, ...answer.situations]), units) },
       { heading: 'What this sheet leaves open', lines: ['Not computed: holding force of the chuck, how far thin work springs back.'] },

@@ -23,18 +23,20 @@ export const emptyTable: TableTexts = {
 
 /** The raw case that `table` reads, every length in mm. @throws Refusal of `readLengthMm`; `field` is the path in the case */
 export function tableCase(texts: TableTexts, unit: LengthUnit) {
-  const mm = (text: string, field: string) => readLengthMm(text, unit, field), or = (text: string, field: string, elseMm: number) => (text.trim() === '' ? elseMm : mm(text, field))
+  const mm = (text: string, field: string) => readLengthMm(text, unit, field)
+  const or = (text: string, field: string, elseMm: number) => (text.trim() === '' ? elseMm : mm(text, field))
   const part = { betweenJawsMm: mm(texts.across, 'part.betweenJawsMm'), alongJawsMm: mm(texts.along, 'part.alongJawsMm'), heightMm: mm(texts.height, 'part.heightMm') }
   const cuts = texts.holes.flatMap((hole, k) => (isBlank(hole) ? [] : [{
     kind: 'hole' as const, diameterMm: mm(hole.diameter, `cuts[${k}].diameterMm`), yMm: mm(hole.across, `cuts[${k}].yMm`), xMm: mm(hole.along, `cuts[${k}].xMm`),
     ...(hole.through ? {} : { through: false, depthMm: mm(hole.depth, `cuts[${k}].depthMm`) }),
   }]))
-  const { turned } = texts, thicknessMm = mm(texts.thickness, 'bars[0].thicknessMm'), lengthMm = or(texts.length, 'bars[0].lengthMm', turned ? part.betweenJawsMm : part.alongJawsMm), inboardMm = or(texts.inboard, 'bars[0].yMm', 0)
-  const lie = (turned ? part.betweenJawsMm : part.alongJawsMm) / 2 - lengthMm / 2, far = (turned ? part.alongJawsMm : part.betweenJawsMm) - thicknessMm - inboardMm
+  const { turned } = texts, [underMm, apartMm] = turned ? [part.betweenJawsMm, part.alongJawsMm] : [part.alongJawsMm, part.betweenJawsMm]
+  const thicknessMm = mm(texts.thickness, 'bars[0].thicknessMm'), lengthMm = or(texts.length, 'bars[0].lengthMm', underMm), inboardMm = or(texts.inboard, 'bars[0].yMm', 0)
+  const lie = underMm / 2 - lengthMm / 2, far = apartMm - thicknessMm - inboardMm
   const bars = [inboardMm, far].map((off) => ({ xMm: turned ? off : lie, yMm: turned ? lie : off, thicknessMm, lengthMm, turned }))
   const straps = texts.straps.map((strap, k) => {
-    const bar = bars[k % 2]!, middle = { along: turned ? bar.xMm + thicknessMm / 2 : part.alongJawsMm / 2, across: turned ? part.betweenJawsMm / 2 : bar.yMm + thicknessMm / 2 }
-    return { xMm: or(strap.along, `straps[${k}].xMm`, middle.along), yMm: or(strap.across, `straps[${k}].yMm`, middle.across) }
+    const bar = bars[k % 2]!, [alongMm, acrossMm] = turned ? [bar.xMm + thicknessMm / 2, part.betweenJawsMm / 2] : [part.alongJawsMm / 2, bar.yMm + thicknessMm / 2]
+    return { xMm: or(strap.along, `straps[${k}].xMm`, alongMm), yMm: or(strap.across, `straps[${k}].yMm`, acrossMm) }
   })
   return { part, cuts, bars, straps, wishes: texts.air.trim() === '' ? {} : { holeAirMm: mm(texts.air, 'wishes.holeAirMm') } }
 }
