@@ -8,6 +8,7 @@ import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { listRack, type RackFilter, type RackLine } from '#tasks/rack/list-rack.ts'
 import { trustWords } from '#words/say-place.ts'
+import { termsFor } from '#words/terms.ts'
 
 export type ListOptions = JsonOptions & UnitOptions & {
   readonly height?: string; readonly thickness?: string; readonly length?: string; readonly find?: string; readonly trust?: string
@@ -30,13 +31,17 @@ export function linesSaid(lines: readonly RackLine[], units: Units): string {
     ['height ', 'thick ', 'length', 'name', 'mates', 'slot', 'state', 'code'],
     ...lines.map((line) => [
       size(line.heightMm, line.standing === 'measured'), size(line.thicknessMm, line.thicknessStanding === 'measured'), wordLength(line.lengthMm, units),
-      plainText(line.name), plainText(line.mates ?? ''), plainText(line.slot ?? ''), stateOf(line), line.code,
+      plainText(line.name), plainText(line.mates ?? ''), plainText(line.slot ?? ''), stateOf(line, units), line.code,
     ]),
   ], [0, 1, 2])
 }
 
-function stateOf({ trust, where }: RackLine): string {
-  return where.at === 'out' ? `${trustWords[trust]}, out: ${plainText(where.who)}` : where.at === 'vise' ? `${trustWords[trust]}, in a vise` : trustWords[trust]
+function stateOf({ trust, where }: RackLine, { words }: Units): string {
+  switch (where.at) {
+    case 'slot': return trustWords[trust]
+    case 'vise': return `${trustWords[trust]}, in a ${termsFor(words).vise}`
+    case 'out': return `${trustWords[trust]}, out: ${plainText(where.who)}`
+  }
 }
 
 function filterFrom(options: ListOptions, { units }: ShopRecord): RackFilter {
