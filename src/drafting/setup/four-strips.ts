@@ -72,7 +72,9 @@ function stripItems([x, y]: Point, out: 1 | -1, found: StripFound, marked: boole
   ]
 }
 
-function words({ fixedJaw, movingJaw, leftEnd, rightEnd }: FourStripsData, { x0, x1, y0, y1 }: { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number }): readonly Item[] {
+type Corners = { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number }
+
+function words({ fixedJaw, movingJaw, leftEnd, rightEnd }: FourStripsData, { x0, x1, y0, y1 }: Corners): readonly Item[] {
   const middle = (y0 + y1) / 2, x = (x0 + x1) / 2
   const onJaw = (at: number, text: string): readonly Item[] => {
     const half = textWidthMm(text, letteringMm, true) / 2 + 1

@@ -16,7 +16,8 @@ const rowMm = 6, topMm = 8, edgeMm = 3
 
 /** How well predictions have held: each part a row, what was foretold a band about the middle, what was measured a mark; outside its band a cross. */
 export function outcomesPicture({ title, description, marks, words }: OutcomesPictureData, { widthMm }: { readonly widthMm: number }): Scene {
-  const mostUm = Math.max(1e-3, ...marks.flatMap(({ apartUm, withinUm }) => [Math.abs(apartUm), withinUm])), middle = widthMm / 2, paper = (um: number) => (um / mostUm) * (middle - edgeMm - 3), endMm = topMm + marks.length * rowMm
+  const mostUm = Math.max(1e-3, ...marks.flatMap(({ apartUm, withinUm }) => [Math.abs(apartUm), withinUm]))
+  const middle = widthMm / 2, endMm = topMm + marks.length * rowMm, paper = (um: number) => (um / mostUm) * (middle - edgeMm - 3)
   const rows = marks.flatMap(({ apartUm, withinUm }, at): readonly Item[] => {
     const y = topMm + (at + 0.5) * rowMm, x = middle + paper(apartUm)
     return [

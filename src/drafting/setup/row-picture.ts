@@ -28,7 +28,8 @@ const timesOffered = [1000, 500, 200, 100, 50, 20, 10, 5, 2, 1]
 /** Vises side by side seen from the front: beds and tops apart, by as many times as is said; the chain line is the top of the first. */
 export function rowPicture(data: RowPictureData, widthMm: number): Scene {
   const { vises } = data, heightMm = bedMm + barMm + 2 * mostMm + 22, eachMm = widthMm / Math.max(1, vises.length)
-  const offsets = vises.map(({ offsetUm }) => offsetUm), beds = vises.map(({ bedUm }) => bedUm), middleBedUm = (Math.max(...beds) + Math.min(...beds)) / 2
+  const offsets = vises.map(({ offsetUm }) => offsetUm), beds = vises.map(({ bedUm }) => bedUm)
+  const middleBedUm = (Math.max(...beds) + Math.min(...beds)) / 2
   const apartUm = Math.max(1, ...beds.map((um) => Math.abs(um - middleBedUm)), ...offsets.map(Math.abs))
   const times = timesOffered.find((many) => (apartUm / 1000) * many <= mostMm) ?? 1, larger = (um: number): number => (um / 1000) * times
   const bedY = heightMm - 12 - bedMm, topY = bedY - barMm
@@ -36,15 +37,21 @@ export function rowPicture(data: RowPictureData, widthMm: number): Scene {
     title: data.title, description: data.description, widthMm, heightMm, fields: [],
     items: [
       lineOf([0, topY], [widthMm, topY], 'centre'),
-      ...vises.flatMap((vise, k) => viseItems(vise, { x: k * eachMm, eachMm, bed: bedY - larger(vise.bedUm - middleBedUm), top: topY - larger(vise.offsetUm), foot: heightMm - 12 })),
+      ...vises.flatMap((vise, k) => viseItems(vise, {
+        x: k * eachMm, eachMm, bed: bedY - larger(vise.bedUm - middleBedUm), top: topY - larger(vise.offsetUm), foot: heightMm - 12,
+      })),
       textOf([1, letteringMm], data.drawnLarger(times), { tone: 'thin' }),
     ],
   }
 }
 
-function viseItems(vise: RowPictureVise, { x, eachMm, bed, top, foot }: { readonly x: number; readonly eachMm: number; readonly bed: number; readonly top: number; readonly foot: number }): readonly Item[] {
+/** Where a vise stands on the paper: its left end and its room, and how high its bed, its top and its foot lie. */
+type ViseRoom = { readonly x: number; readonly eachMm: number; readonly bed: number; readonly top: number; readonly foot: number }
+
+function viseItems(vise: RowPictureVise, { x, eachMm, bed, top, foot }: ViseRoom): readonly Item[] {
   const gap = Math.min(4, eachMm * 0.06), left = x + gap, right = x + eachMm - gap, middle = x + eachMm / 2, wide = Math.min(11, (right - left) * 0.12)
   const bar = (from: number): Item => boxOf([from, top], [from + wide, bed], 'bar', 'bar'), room = right - left
+  const bedSaid = vise.bed.find((text) => textWidthMm(text, letteringMm) <= room - 6) ?? vise.bed.at(-1) ?? ''
   return [
     boxOf([left, bed], [right, foot], 'outline', 'cut-face'),
     bar(left + room * 0.05), bar(right - room * 0.05 - wide),
@@ -52,7 +59,7 @@ function viseItems(vise: RowPictureVise, { x, eachMm, bed, top, foot }: { readon
     lettered([middle, (top + bed) / 2], [vise.pair], room * 0.9 - 2 * wide - 2, 5),
     ...onSheet(lettered([middle, top - letteringMm], vise.offset, eachMm - 1, 4.4)),
     boxOf([left + 2, bed + 3], [right - 2, bed + 9.4], 'none', 'sheet'),
-    textOf([middle, bed + 6.2], shortened(vise.bed.find((text) => textWidthMm(text, letteringMm) <= room - 6) ?? vise.bed.at(-1) ?? '', room - 5, letteringMm), { anchor: 'middle' }),
+    textOf([middle, bed + 6.2], shortened(bedSaid, room - 5, letteringMm), { anchor: 'middle' }),
     lettered([middle, foot + 6], [vise.name], eachMm - 1, 4.4),
   ]
 }

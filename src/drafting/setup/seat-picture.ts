@@ -3,7 +3,16 @@ import { textWidthMm } from '#drafting/lettering.ts'
 import type { Item, Point, Scene } from '#drafting/scene.ts'
 
 /** A bar under the part: its place in the plan, how far its top lies above the lowest one, and the gap over it; `gapUm` 0: it carries. */
-export type SeatPictureBar = { readonly label: string; readonly xMm: number; readonly yMm: number; readonly thicknessMm: number; readonly lengthMm: number; readonly aboveUm: number; readonly gapUm: number; readonly gapSaid: string }
+export type SeatPictureBar = {
+  readonly label: string
+  readonly xMm: number
+  readonly yMm: number
+  readonly thicknessMm: number
+  readonly lengthMm: number
+  readonly aboveUm: number
+  readonly gapUm: number
+  readonly gapSaid: string
+}
 
 export type SeatPictureData = {
   readonly title: string
@@ -25,8 +34,8 @@ const edgeMm = 2, jawMm = 8, rowMm = 5, sectionMm = 34, gapRoomMm = 9
  * bottom as on every sheet, with the corners that do not touch marked by a cross and in words.
  */
 export function seatPicture(data: SeatPictureData, { widthMm }: { readonly widthMm: number }): Scene {
-  const scale = (widthMm - 2 * (edgeMm + jawMm)) / data.widthMm, leftMm = edgeMm + jawMm, section = sectionItems(data, leftMm, scale, widthMm), planTopMm = rowMm * 2 + sectionMm + 6
-  const depthMm = Math.min(46, data.lengthMm * scale), plan = planItems(data, leftMm, planTopMm, scale, depthMm / data.lengthMm)
+  const leftMm = edgeMm + jawMm, scale = (widthMm - 2 * leftMm) / data.widthMm, planTopMm = rowMm * 2 + sectionMm + 6, depthMm = Math.min(46, data.lengthMm * scale)
+  const section = sectionItems(data, leftMm, scale, widthMm), plan = planItems(data, leftMm, planTopMm, scale, depthMm / data.lengthMm)
   return { title: data.title, description: data.description, widthMm, heightMm: planTopMm + depthMm + rowMm + 1, items: [...section, ...plan], fields: [] }
 }
 
@@ -34,9 +43,10 @@ function sectionItems({ bars, widthMm: acrossMm, slopeUmPerMm, words }: SeatPict
   const planeUm = (yMm: number) => slopeUmPerMm * yMm, middle = ({ yMm, thicknessMm }: SeatPictureBar) => yMm + thicknessMm / 2
   // the plane stands so that no bar sticks out of it and each loose one has its gap
   const offsetUm = Math.max(0, ...bars.map((bar) => bar.aboveUm + bar.gapUm - planeUm(middle(bar))))
-  const undersideUm = (yMm: number) => offsetUm + planeUm(yMm), mostUm = Math.max(undersideUm(0), undersideUm(acrossMm), ...bars.map(({ aboveUm }) => aboveUm), 1e-3)
-  const leastUm = Math.min(0, undersideUm(0), undersideUm(acrossMm)), factor = roundDown((gapRoomMm * 1000) / ((mostUm - leastUm) * scale)), paper = (um: number) => (um * factor * scale) / 1000
-  const baseMm = 2 * rowMm + sectionMm, levelMm = baseMm - 14, yOf = (um: number) => levelMm - paper(um), xOf = (yMm: number) => leftMm + yMm * scale, topMm = 2 * rowMm + 2
+  const undersideUm = (yMm: number) => offsetUm + planeUm(yMm), endsUm = [undersideUm(0), undersideUm(acrossMm)]
+  const mostUm = Math.max(...endsUm, ...bars.map(({ aboveUm }) => aboveUm), 1e-3), leastUm = Math.min(0, ...endsUm)
+  const factor = roundDown((gapRoomMm * 1000) / ((mostUm - leastUm) * scale)), topMm = 2 * rowMm + 2, baseMm = 2 * rowMm + sectionMm, levelMm = baseMm - 14
+  const xOf = (yMm: number) => leftMm + yMm * scale, yOf = (um: number) => levelMm - (um * factor * scale) / 1000
   const under: readonly Point[] = [[xOf(0), yOf(undersideUm(0))], [xOf(acrossMm), yOf(undersideUm(acrossMm))]]
   return [
     textOf([edgeMm, rowMm / 2], words.times(factor), { tone: 'thin' }),
@@ -51,29 +61,34 @@ function sectionItems({ bars, widthMm: acrossMm, slopeUmPerMm, words }: SeatPict
 
 /** What a bar does, above it inside the part; and its name at its foot where the bar is wide enough, else beside it. */
 function barSaid({ label, gapUm, gapSaid }: SeatPictureBar, words: SeatPictureData['words'], x: number, underMm: number, leftMm: number, rightMm: number, footMm: number): readonly Item[] {
-  const inFixedHalf = x < (leftMm + rightMm) / 2, at = inFixedHalf ? leftMm + 2 : rightMm - 2, anchor = inFixedHalf ? 'start' : 'end', said = gapUm > 0 ? `${words.loose} ${gapSaid}` : words.carries
-  const barEdge = inFixedHalf ? Math.max(x, leftMm) + 1 : x - 1
+  const inFixedHalf = x < (leftMm + rightMm) / 2, isLoose = gapUm > 0, anchor = inFixedHalf ? 'start' : 'end'
+  const saidAt = inFixedHalf ? leftMm + 2 : rightMm - 2, nameAt = inFixedHalf ? Math.max(x + 7, leftMm + 12) : Math.min(x - 7, rightMm - 12)
   return [
-    textOf([at, underMm - 5], said, { anchor, bold: gapUm > 0, tone: gapUm > 0 ? 'danger' : 'ink' }),
-    textOf([inFixedHalf ? Math.max(barEdge + 6, leftMm + 12) : Math.min(barEdge - 6, rightMm - 12), footMm], label, { anchor, sizeMm: letteringMm }),
+    textOf([saidAt, underMm - 5], isLoose ? `${words.loose} ${gapSaid}` : words.carries, { anchor, bold: isLoose, tone: isLoose ? 'danger' : 'ink' }),
+    textOf([nameAt, footMm], label, { anchor, sizeMm: letteringMm }),
   ]
 }
 
 function planItems({ bars, lengthMm, widthMm, loose, words }: SeatPictureData, leftMm: number, topMm: number, across: number, along: number): readonly Item[] {
-  const xOf = (yMm: number) => leftMm + yMm * across, endMm = topMm + lengthMm * along, yOf = (xMm: number) => endMm - xMm * along, inside = (xMm: number) => Math.min(lengthMm, Math.max(0, xMm))
+  const endMm = topMm + lengthMm * along, xOf = (yMm: number) => leftMm + yMm * across, yOf = (xMm: number) => endMm - xMm * along
+  const inside = (xMm: number) => Math.min(lengthMm, Math.max(0, xMm)), middleMm = widthMm / 2
+  /** Clear of the bars of that half, so that what is said of a corner crosses none. */
+  const clearOf = (side: 0 | 1, x: number) => {
+    const own = bars.filter(({ yMm, thicknessMm }) => (yMm + thicknessMm / 2 < middleMm) === (side === 0))
+    return side === 0 ? Math.max(x + 8, ...own.map((bar) => xOf(bar.yMm + bar.thicknessMm) + 2)) : Math.min(x - 8, ...own.map((bar) => xOf(bar.yMm) - 2))
+  }
   return [
     boxOf([xOf(0), yOf(0)], [xOf(widthMm), yOf(lengthMm)], 'outline', 'none'),
     ...bars.map((bar) => boxOf([xOf(bar.yMm), yOf(inside(bar.xMm))], [xOf(bar.yMm + bar.thicknessMm), yOf(inside(bar.xMm + bar.lengthMm))], 'hidden', 'bar')),
     ...loose.flatMap(({ along: end, across: side, said }): readonly Item[] => {
-      const x = xOf(side * widthMm), y = yOf(end * lengthMm), inX = side === 0 ? 1 : -1, inY = end === 0 ? -1 : 1, cx = x + inX * 4, cy = y + inY * 4, text = `${words.loose} ${said}`
-      const own = bars.filter(({ yMm, thicknessMm }) => (yMm + thicknessMm / 2 < widthMm / 2) === (side === 0)), clear = side === 0 ? Math.max(x + 8, ...own.map((bar) => xOf(bar.yMm + bar.thicknessMm) + 2)) : Math.min(x - 8, ...own.map((bar) => xOf(bar.yMm) - 2))
-      const room = Math.abs(xOf(widthMm / 2) - clear) - 1, shown = textWidthMm(text, letteringMm, true) <= room ? text : said
+      const x = xOf(side * widthMm), cx = side === 0 ? x + 4 : x - 4, cy = yOf(end * lengthMm) + (end === 0 ? -4 : 4), clear = clearOf(side, x)
+      const text = `${words.loose} ${said}`, room = Math.abs(xOf(middleMm) - clear) - 1, shown = textWidthMm(text, letteringMm, true) <= room ? text : said
       return [
         lineOf([cx - 2.2, cy - 2.2], [cx + 2.2, cy + 2.2], 'danger'), lineOf([cx - 2.2, cy + 2.2], [cx + 2.2, cy - 2.2], 'danger'),
         textOf([clear, cy], shown, { anchor: side === 0 ? 'start' : 'end', bold: true, tone: 'danger' }),
       ]
     }),
-    textOf([xOf(widthMm / 2), endMm + rowMm / 2 + 0.5], words.leftEnd, { tone: 'thin', anchor: 'middle' }),
+    textOf([xOf(middleMm), endMm + rowMm / 2 + 0.5], words.leftEnd, { tone: 'thin', anchor: 'middle' }),
   ]
 }
 

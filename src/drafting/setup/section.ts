@@ -71,6 +71,7 @@ function holeSection(hole: Hole, { seatMm, heightMm, faceMm }: Shown, { inSectio
 
 /** Holes that look alike from the end are drawn once. */
 function holesApart(holes: readonly Hole[]): readonly Hole[] {
-  const seen = new Map(holes.map((hole) => [JSON.stringify([hole.yMm, hole.diameterMm, hole.tool, hole.through, hole.depthMm, hole.runThroughMm, hole.pointAngleDeg, hole.pitchMm, hole.leadThreads]), hole]))
-  return [...seen.values()]
+  const looks = ({ yMm, diameterMm, tool, through, depthMm, runThroughMm, pointAngleDeg, pitchMm, leadThreads }: Hole) =>
+    JSON.stringify([yMm, diameterMm, tool, through, depthMm, runThroughMm, pointAngleDeg, pitchMm, leadThreads])
+  return [...new Map(holes.map((hole) => [looks(hole), hole])).values()]
 }

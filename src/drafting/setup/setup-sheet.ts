@@ -61,7 +61,10 @@ export function setupSheetPages(data: SetupSheetData, paper: Paper): readonly Sc
   }))
   const drawn = (fits(layouts).length > 0 ? fits(layouts) : layouts.slice(-1)).map((layout) => ({
     ...layout,
-    drawing: setupSheetDrawing(data.picture, { widthMm: innerMm - layout.sideMm - 2, heightMm: layout.splitY - top - 2, units: data.units, words: data.words, fields: 'none', scales: 'standard', markedEnds: true }),
+    drawing: setupSheetDrawing(data.picture, {
+      widthMm: innerMm - layout.sideMm - 2, heightMm: layout.splitY - top - 2,
+      units: data.units, words: data.words, fields: 'none', scales: 'standard', markedEnds: true,
+    }),
   }))
   const { below, side: pieces, sideMm, splitY, drawing } = drawn.reduce((best, other) => (other.drawing.scale > best.drawing.scale + 1e-9 ? other : best))
   const side = stacked(pieces, widthMm - paperEdgeMm - sideMm + padMm, top + 1, splitY)
@@ -113,7 +116,8 @@ function head({ block, stand }: SetupSheetData, innerMm: number): readonly Item[
     const said = fitted(text, restMm, [4.4, 3.8, smallHeadMm])
     return textOf([nextX, y], said.text, { sizeMm: said.sizeMm })
   }
-  const lines = wrappedWithin(work, 3, restMm, smallHeadMm), below = lines.length < 2 ? [next(work, middle + 3.4)] : lines.map((line, at) => textOf([nextX, middle + 4.2 * (at - lines.length / 2 + 1)], line, { sizeMm: smallHeadMm }))
+  const lines = wrappedWithin(work, 3, restMm, smallHeadMm), lineY = (at: number) => middle + 4.2 * (at - lines.length / 2 + 1)
+  const below = lines.length < 2 ? [next(work, middle + 3.4)] : lines.map((line, at) => textOf([nextX, lineY(at)], line, { sizeMm: smallHeadMm }))
   return [
     textOf([x + padMm, middle], pair.text, { sizeMm: pair.sizeMm, bold: true }),
     next(stand, lines.length < 2 ? middle - 3 : middle - 2.1 * lines.length),
@@ -167,8 +171,11 @@ function fillInRows([first, ...others]: readonly string[], widthMm: number, size
 
 /** A label and a line to write on. */
 function fillIn(label: string, widthMm: number, sizeMm: number): Laid {
-  const rowMm = 7.2, labelMm = textWidthMm(label, sizeMm) + 2
-  return { heightMm: rowMm, draw: (x, y) => [textOf([x, y + rowMm - sizeMm * 0.6], label, { sizeMm }), lineOf([x + Math.min(labelMm, widthMm - 10), y + rowMm - 0.8], [x + widthMm, y + rowMm - 0.8], 'thin')] }
+  const rowMm = 7.2, fromMm = Math.min(textWidthMm(label, sizeMm) + 2, widthMm - 10)
+  return {
+    heightMm: rowMm,
+    draw: (x, y) => [textOf([x, y + rowMm - sizeMm * 0.6], label, { sizeMm }), lineOf([x + fromMm, y + rowMm - 0.8], [x + widthMm, y + rowMm - 0.8], 'thin')],
+  }
 }
 
 /** The part from above with a box to tick at each strip of paper. */
@@ -177,12 +184,9 @@ function strips(widthMm: number): Laid {
   return {
     heightMm: upMm + 6,
     draw: (x, y) => {
-      const left = x + (widthMm - partMm) / 2, top = y + 3
-      return [
-        boxOf([left, top], [left + partMm, top + upMm], 'outline', 'none'),
-        ...[[left - tickMm / 2, top + 1], [left + partMm - tickMm / 2, top + 1], [left - tickMm / 2, top + upMm - 1 - tickMm], [left + partMm - tickMm / 2, top + upMm - 1 - tickMm]]
-          .map(([tickX, tickY]) => boxOf([tickX!, tickY!], [tickX! + tickMm, tickY! + tickMm], 'outline', 'sheet')),
-      ]
+      const left = x + (widthMm - partMm) / 2, top = y + 3, rowsY = [top + 1, top + upMm - 1 - tickMm], columnsX = [left - tickMm / 2, left + partMm - tickMm / 2]
+      const ticks = rowsY.flatMap((tickY) => columnsX.map((tickX) => boxOf([tickX, tickY], [tickX + tickMm, tickY + tickMm], 'outline', 'sheet')))
+      return [boxOf([left, top], [left + partMm, top + upMm], 'outline', 'none'), ...ticks]
     },
   }
 }

@@ -12,13 +12,19 @@ export type TablePictureData = {
   readonly alongMm: number
   readonly heightMm: number
   /** As they stand; `fouled`: a drill or cut comes too near. `called`: from the longest text to the shortest, the first that has room is drawn. */
-  readonly bars: readonly { readonly xMm: number; readonly yMm: number; readonly alongMm: number; readonly acrossMm: number; readonly fouled: boolean; readonly called: readonly string[] }[]
+  readonly bars: readonly {
+    readonly xMm: number; readonly yMm: number; readonly alongMm: number; readonly acrossMm: number
+    readonly fouled: boolean; readonly called: readonly string[]
+  }[]
   readonly barHeightMm: number
   readonly holes: readonly { readonly xMm: number | null; readonly yMm: number; readonly diameterMm: number; readonly tipMm: number | null }[]
   /** `over`: there is a bar under it. */
   readonly straps: readonly { readonly xMm: number; readonly yMm: number; readonly over: boolean }[]
   readonly table: string
 }
+
+/** From the frame of the part to the paper. */
+type Placing = (xMm: number, yMm: number) => Point
 
 const edgeMm = 8, labelMm = 5, tableMm = 7, apartMm = 12
 
@@ -65,7 +71,7 @@ function section(data: TablePictureData, at: (yMm: number, zMm: number) => Point
   ]
 }
 
-function plan(data: TablePictureData, at: (xMm: number, yMm: number) => Point, scale: number): readonly Item[] {
+function plan(data: TablePictureData, at: Placing, scale: number): readonly Item[] {
   return [
     ...data.bars.map((bar) => boxOf(at(bar.xMm, bar.yMm), at(bar.xMm + bar.alongMm, bar.yMm + bar.acrossMm), bar.fouled ? 'danger' : 'bar', bar.fouled ? 'danger' : 'bar')),
     boxOf(at(0, 0), at(data.alongMm, data.acrossMm), 'outline', 'none'),
@@ -88,15 +94,20 @@ function plan(data: TablePictureData, at: (xMm: number, yMm: number) => Point, s
 }
 
 /** What each bar is called: below the end of one that lies along, in the part beside one that lies across. */
-function called({ bars, alongMm, acrossMm }: TablePictureData, at: (xMm: number, yMm: number) => Point, below: number, { scale, widthMm }: { readonly scale: number; readonly widthMm: number }): readonly Item[] {
+function called({ bars, alongMm, acrossMm }: TablePictureData, at: Placing, below: number, { scale, widthMm }: { readonly scale: number; readonly widthMm: number }): readonly Item[] {
   const middles = bars.map((bar) => at(0, bar.yMm + bar.acrossMm / 2)[0])
   return bars.map((bar, k) => {
-    const isTurned = bar.acrossMm > bar.alongMm, fits = (roomMm: number) => bar.called.find((text) => textWidthMm(text, letteringMm) <= roomMm) ?? shortened(bar.called.at(-1) ?? '', roomMm, letteringMm)
-    if (isTurned) {
+    if (bar.acrossMm > bar.alongMm) {
       const inward = bar.xMm + bar.alongMm / 2 < alongMm / 2 ? 1 : -1, [x, y] = at(inward > 0 ? bar.xMm + bar.alongMm : bar.xMm, acrossMm / 4)
-      return textOf([x, y - inward * 3], fits(acrossMm * scale * 0.45), { anchor: 'middle' })
+      return textOf([x, y - inward * 3], fitting(bar.called, acrossMm * scale * 0.45), { anchor: 'middle' })
     }
-    const nearest = Math.min(2 * middles[k]!, 2 * (widthMm - middles[k]!), ...middles.flatMap((x, other) => (other === k ? [] : [Math.abs(x - middles[k]!)])))
-    return textOf([middles[k]!, below], fits(Math.max(0, nearest - 2)), { anchor: 'middle' })
+    const middle = middles[k]!, toOthers = middles.filter((_, other) => other !== k).map((x) => Math.abs(x - middle))
+    const roomMm = Math.min(2 * middle, 2 * (widthMm - middle), ...toOthers) - 2
+    return textOf([middle, below], fitting(bar.called, Math.max(0, roomMm)), { anchor: 'middle' })
   })
+}
+
+/** The first text that has room, else what there is room for of the last. */
+function fitting(texts: readonly string[], roomMm: number): string {
+  return texts.find((text) => textWidthMm(text, letteringMm) <= roomMm) ?? shortened(texts.at(-1) ?? '', roomMm, letteringMm)
 }
