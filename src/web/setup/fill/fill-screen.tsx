@@ -29,10 +29,14 @@ export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
   const [texts, setTexts] = useState<Texts>({ gap: '', tolerance: '' })
   const sizes = useMemo(() => sizesOf(rack, chosen?.choice?.bars ?? []), [rack, chosen])
   const fill = useMemo(() => (texts.gap.trim() === '' ? null : attempt(() => fillAnswered(texts, sizes, units.length))), [texts, sizes, units.length])
-  const gaps = gapsOf(chosen, terms.movingJaw)
+  const gaps = gapsOf(chosen, terms.movingJaw), takeGap = (mm: number) => setTexts({ ...texts, gap: wordLength(mm, units) })
+  const filled = fill === null || fill instanceof Refusal ? <p className="small">What fills the gap stands here, fewest pieces first.</p> : <Fills answer={fill} rack={rack} />
   return (
-    <BesidePage title="Fillers" typedFirst sheet={fill === null || fill instanceof Refusal ? <p className="small">What fills the gap stands here, fewest pieces first.</p> : <Fills answer={fill} rack={rack} />}>
-      <p>What keeps an inboard bar off the jaw, what keeps a {terms.movingJaw} from cocking on a part that is off the middle, what to set between two bars. Heights and thicknesses of all bars count, except those of the setup itself.</p>
+    <BesidePage title="Fillers" typedFirst sheet={filled}>
+      <p>
+        What keeps an inboard bar off the jaw, what keeps a {terms.movingJaw} from cocking on a part that is off the middle, what to set between two bars.{' '}
+        Heights and thicknesses of all bars count, except those of the setup itself.
+      </p>
       <div className="field-list">
         <LengthField label="gap to fill" value={texts.gap} onChange={(gap) => setTexts({ ...texts, gap })} />
         <LengthField label="within" value={texts.tolerance} onChange={(tolerance) => setTexts({ ...texts, tolerance })} ifEmpty={wordLength(commonToleranceMm, units)} />
@@ -42,7 +46,7 @@ export function FillScreen({ shop }: { readonly shop: ShopSnapshot }) {
         <section className="beside-answer">
           <h3>Gaps of the setup on the screen</h3>
           <div className="actions">
-            {gaps.map(({ what, mm }) => <button key={what} type="button" className="action" onClick={() => setTexts({ ...texts, gap: wordLength(mm, units) })}>{what}: {wordLength(mm, units)}</button>)}
+            {gaps.map(({ what, mm }) => <button key={what} type="button" className="action" onClick={() => takeGap(mm)}>{what}: {wordLength(mm, units)}</button>)}
           </div>
         </section>
       )}

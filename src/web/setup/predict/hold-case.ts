@@ -17,16 +17,23 @@ export const commonWear = 1.3
 /** What a text is in the calculation, and whose unit a length is typed in. */
 const fields: { readonly [field in HoldNumber]: { readonly path: string; readonly unitOf?: 'form' | 'atHand' } } = {
   forceN: { path: 'clamp.forceN' }, torqueNm: { path: 'clamp.torqueNm' }, lead: { path: 'clamp.leadMm', unitOf: 'atHand' },
-  diameter: { path: 'milling.diameterMm', unitOf: 'atHand' }, teeth: { path: 'milling.teeth' }, feed: { path: 'milling.feedPerToothMm', unitOf: 'atHand' }, width: { path: 'milling.widthMm', unitOf: 'form' }, helix: { path: 'milling.helixDeg' },
-  drill: { path: 'drilling.diameterMm', unitOf: 'form' }, drillFeed: { path: 'drilling.feedMm', unitOf: 'atHand' }, kd: { path: 'drilling.kd' }, wear: { path: 'drilling.wear' }, yieldMPa: { path: 'yieldMPa' },
+  diameter: { path: 'milling.diameterMm', unitOf: 'atHand' }, teeth: { path: 'milling.teeth' }, feed: { path: 'milling.feedPerToothMm', unitOf: 'atHand' },
+  width: { path: 'milling.widthMm', unitOf: 'form' }, helix: { path: 'milling.helixDeg' },
+  drill: { path: 'drilling.diameterMm', unitOf: 'form' }, drillFeed: { path: 'drilling.feedMm', unitOf: 'atHand' }, kd: { path: 'drilling.kd' }, wear: { path: 'drilling.wear' },
+  yieldMPa: { path: 'yieldMPa' },
 }
 
 export type HoldUnits = { readonly form: LengthUnit; readonly atHand: LengthUnit }
 /** The unit of a length; null: it is none. */
-export const holdUnit = (field: HoldNumber, units: HoldUnits): LengthUnit | null => { const { unitOf } = fields[field]; return unitOf === undefined ? null : units[unitOf] }
+export function holdUnit(field: HoldNumber, units: HoldUnits): LengthUnit | null {
+  const { unitOf } = fields[field]
+  return unitOf === undefined ? null : units[unitOf]
+}
 
 /** Which field a refusal is about; null: none of these. */
-export const holdFieldOf = ({ facts }: Refusal): HoldNumber | null => (Object.keys(fields) as HoldNumber[]).find((field) => fields[field].path === facts['field']) ?? null
+export function holdFieldOf({ facts }: Refusal): HoldNumber | null {
+  return (Object.keys(fields) as HoldNumber[]).find((field) => fields[field].path === facts['field']) ?? null
+}
 
 /** What the text of a field would be refused for as it stands, or null: it can be read, or nothing is typed. */
 export function holdTextRefusal(field: HoldNumber, text: string, units: HoldUnits): Refusal | null {
@@ -45,7 +52,11 @@ function readHoldText(field: HoldNumber, text: string, units: HoldUnits): number
 }
 
 type Asked = {
-  readonly question: SetupQuestion; readonly drilled: DrillPlace; readonly choice: Pick<Choice, 'gripMm' | 'stickOutMm'>; readonly jaws: Pick<JawSet, 'face'>; readonly side: NonNullable<SetupForm['side']>
+  readonly question: SetupQuestion
+  readonly choice: Pick<Choice, 'gripMm' | 'stickOutMm'>
+  readonly drilled: DrillPlace
+  readonly jaws: Pick<JawSet, 'face'>
+  readonly side: NonNullable<SetupForm['side']>
   /** Of the steel that was named; null: none was. */
   readonly force: { readonly kc11MPa: number; readonly mc: number } | null
   readonly units: HoldUnits
@@ -55,13 +66,15 @@ type Asked = {
 export type StillToGive = { readonly [of in 'clamp' | 'milling' | 'drilling']: readonly (HoldNumber | 'group' | 'betweenJaws' | 'alongJaws' | 'depth' | 'clamp')[] }
 
 export function stillToGive(typed: HoldTyped, { question: { part, cuts }, drilled, force }: Pick<Asked, 'question' | 'drilled' | 'force'>): StillToGive {
-  const lacks = <Field extends HoldField>(...all: readonly Field[]) => all.filter((field) => !isTyped(typed[field])), begun = (...all: readonly HoldField[]) => lacks(...all).length < all.length
+  const lacks = <Field extends HoldField>(...all: readonly Field[]) => all.filter((field) => !isTyped(typed[field]))
+  const begun = (...all: readonly HoldField[]) => lacks(...all).length < all.length
+  const steel = force === null ? ['group' as const] : [], depth = deepestOverJawMm(cuts) === null ? ['depth' as const] : []
   return {
     clamp: [
       ...(part.betweenJawsMm === null ? ['betweenJaws'] as const : []), ...(part.alongJawsMm === null ? ['alongJaws'] as const : []),
       ...(isTyped(typed.forceN) ? [] : begun('torqueNm', 'lead') ? lacks('torqueNm', 'lead') : ['clamp'] as const),
     ],
-    milling: begun('diameter', 'teeth', 'feed', 'width', 'helix', 'group') ? [...lacks('diameter', 'teeth', 'feed', 'width'), ...(force === null ? ['group'] as const : []), ...(deepestOverJawMm(cuts) === null ? ['depth'] as const : [])] : [],
+    milling: begun('diameter', 'teeth', 'feed', 'width', 'helix', 'group') ? [...lacks('diameter', 'teeth', 'feed', 'width'), ...steel, ...depth] : [],
     drilling: begun('drill', 'drillFeed', 'kd', 'wear') ? [...(drilled.largestMm === null ? lacks('drill') : []), ...lacks('drillFeed', 'kd')] : [],
   }
 }
@@ -72,24 +85,31 @@ export function stillToGive(typed: HoldTyped, { question: { part, cuts }, drille
  * @throws Refusal of the texts
  */
 export function holdCase(typed: HoldTyped, asked: Asked): object | null {
-  const { question: { part, cuts, vise, wishes }, choice, drilled, jaws, side, force, units } = asked, lacks = stillToGive(typed, asked), read = (field: HoldNumber) => readHoldText(field, typed[field], units)
-  const depthMm = deepestOverJawMm(cuts)
+  const { question: { part, cuts, vise, wishes }, choice, drilled, jaws, side, force, units } = asked, lacks = stillToGive(typed, asked)
   if (lacks.clamp.length > 0) return null
+  const read = (field: HoldNumber) => readHoldText(field, typed[field], units), readOr = <Other>(field: HoldNumber, other: Other) => (isTyped(typed[field]) ? read(field) : other)
+  const clamp = isTyped(typed.forceN) ? { forceN: read('forceN') } : { torqueNm: read('torqueNm'), leadMm: read('lead') }
+  const milling = isTyped(typed.diameter) && lacks.milling.length === 0 ? {
+    ...force, depthMm: deepestOverJawMm(cuts), widthMm: read('width'), diameterMm: read('diameter'),
+    teeth: read('teeth'), feedPerToothMm: read('feed'), helixDeg: readOr('helix', 0),
+  } : null
+  const drilling = isTyped(typed.kd) && lacks.drilling.length === 0 ? {
+    diameterMm: readOr('drill', drilled.largestMm), feedMm: read('drillFeed'), kd: read('kd'), wear: readOr('wear', commonWear),
+    splitPoint: typed.point === 'split', carried: drilled.carried, betweenBarsMm: drilled.betweenBarsMm,
+  } : null
   return {
-    part: { betweenJawsMm: part.betweenJawsMm, alongJawsMm: part.alongJawsMm, heightMm: part.heightMm, shape: part.shape }, gripMm: choice.gripMm, stickOutMm: choice.stickOutMm,
-    ...(vise.jawWidthMm === undefined ? {} : { jawWidthMm: vise.jawWidthMm }), face: jaws.face, surface: side === 'machined' ? 'machined' : side === 'sawn' || side === 'cast' ? 'unmachined' : 'ground',
-    clamp: isTyped(typed.forceN) ? { forceN: read('forceN') } : { torqueNm: read('torqueNm'), leadMm: read('lead') },
-    ...(isTyped(typed.diameter) && lacks.milling.length === 0 ? {
-      milling: { ...force, depthMm, widthMm: read('width'), diameterMm: read('diameter'), teeth: read('teeth'), feedPerToothMm: read('feed'), helixDeg: isTyped(typed.helix) ? read('helix') : 0 },
-    } : {}),
-    ...(isTyped(typed.kd) && lacks.drilling.length === 0 ? {
-      drilling: {
-        diameterMm: isTyped(typed.drill) ? read('drill') : drilled.largestMm, feedMm: read('drillFeed'), kd: read('kd'), wear: isTyped(typed.wear) ? read('wear') : commonWear,
-        splitPoint: typed.point === 'split', carried: drilled.carried, betweenBarsMm: drilled.betweenBarsMm,
-      },
-    } : {}),
-    ...(isTyped(typed.yieldMPa) ? { yieldMPa: read('yieldMPa') } : {}), ...(wishes.toleranceUm === null ? {} : { toleranceUm: wishes.toleranceUm }),
+    part: { betweenJawsMm: part.betweenJawsMm, alongJawsMm: part.alongJawsMm, heightMm: part.heightMm, shape: part.shape },
+    gripMm: choice.gripMm, stickOutMm: choice.stickOutMm, ...(vise.jawWidthMm === undefined ? {} : { jawWidthMm: vise.jawWidthMm }),
+    face: jaws.face, surface: surfaceOf(side), clamp, ...(milling && { milling }), ...(drilling && { drilling }),
+    ...(isTyped(typed.yieldMPa) ? { yieldMPa: read('yieldMPa') } : {}),
+    ...(wishes.toleranceUm === null ? {} : { toleranceUm: wishes.toleranceUm }),
   }
+}
+
+/** What the calculation calls the side at the fixed jaw; one that nobody told counts as ground. */
+function surfaceOf(side: Asked['side']): 'ground' | 'machined' | 'unmachined' {
+  if (side === 'machined') return 'machined'
+  return side === 'sawn' || side === 'cast' ? 'unmachined' : 'ground'
 }
 
 const isTyped = (text: string): boolean => text.trim() !== ''

@@ -18,7 +18,8 @@ const names: { readonly [field in HoldNumber]: string } = {
   drill: 'drill ⌀', drillFeed: 'feed a turn', kd: 'material factor Kd', wear: 'wear, sharp is 1', yieldMPa: 'yield of the part, N/mm²',
 }
 const lackNames: { readonly [lack in StillToGive['clamp'][number]]: string } = {
-  ...names, group: 'the steel', betweenJaws: 'between jaws', alongJaws: 'along the jaws', depth: 'what comes off the top, or a cut over a jaw', clamp: 'the torque with the lead of the screw, or a measured force',
+  ...names, group: 'the steel', betweenJaws: 'between jaws', alongJaws: 'along the jaws',
+  depth: 'what comes off the top, or a cut over a jaw', clamp: 'the torque with the lead of the screw, or a measured force',
 }
 
 type Props = {
@@ -37,13 +38,14 @@ export function HoldFields({ typed, units: typedIn, lacks, groups, drilled, wron
   const { units } = useDesk(), w = wordingFor(units), offered = drillFactors.filter(({ kd }) => typed.kd !== String(kd))
   const group = groups.find((one) => one.group === typed.group)
   const field = (name: HoldNumber, ifEmpty?: string) => {
-    const unit = holdUnit(name, typedIn), refusal = wrong(name)
+    const unit = holdUnit(name, typedIn), label = unit === null ? names[name] : `${names[name]}, ${unit}`, refusal = wrong(name)
     return (
       <div onFocus={() => enter(name)} onBlur={() => enter(null)}>
-        <NumberField label={unit === null ? names[name] : `${names[name]}, ${unit}`} value={typed[name]} {...(ifEmpty === undefined ? {} : { ifEmpty })} error={refusal && sayRefusal(refusal, units)} onChange={(text) => take(name, text)} />
+        <NumberField label={label} value={typed[name]} {...(ifEmpty === undefined ? {} : { ifEmpty })} error={refusal && sayRefusal(refusal, units)} onChange={(text) => take(name, text)} />
       </div>
     )
   }
+  const largest = drilled.largestMm === null ? undefined : wordLength(drilled.largestMm, { ...units, length: typedIn.form })
   return (
     <>
       <Group name="Clamp" lacks={lacks.clamp}>{field('torqueNm')}{field('lead')}{field('forceN')}</Group>
@@ -57,7 +59,7 @@ export function HoldFields({ typed, units: typedIn, lacks, groups, drilled, wron
         </div>
       </Group>
       <Group name="Drilling" lacks={lacks.drilling}>
-        {field('drill', drilled.largestMm === null ? undefined : wordLength(drilled.largestMm, { ...units, length: typedIn.form }))}{field('drillFeed')}{field('kd')}{field('wear', w.number(commonWear))}
+        {field('drill', largest)}{field('drillFeed')}{field('kd')}{field('wear', w.number(commonWear))}
       </Group>
       {offered.map(({ what, kd }) => <button key={what} type="button" className="press" onClick={() => take('kd', String(kd))}>Kd {w.number(kd)}: {what}, from memory of a handbook</button>)}
       <Choice label="Point of the drill" value={typed.point} options={points.map((point) => ({ value: point, label: point }))} onChange={(point) => take('point', point)} />

@@ -39,9 +39,11 @@ export function HowItHolds({ choice }: { readonly choice: Choice }) {
       {refusal === null ? null : <p className="setup-refusal">{sayRefusal(refusal, units)}</p>}
       {answer === null ? null : <Worth answer={answer} />}
       <p className="setup-lines setup-open">
-        The depth is that of the deepest cut over a jaw; the drill the largest of the setup unless another is typed, where its holes have least under them: outside the bars, else midway between them. Taps and reamers are not computed. Taken
-        where nothing else is given: three times the force for milling, twice for drilling (common practice, no source); friction 0.07 for smooth jaws with coolant, else by jaw face and surface (a clamping handbook); a plain screw passes on a
-        fifth of the torque (common practice, no source).
+        The depth is that of the deepest cut over a jaw; the drill the largest of the setup unless another is typed,
+        where its holes have least under them: outside the bars, else midway between them. Taps and reamers are not computed.
+        Taken where nothing else is given: three times the force for milling, twice for drilling (common practice, no source);
+        friction 0.07 for smooth jaws with coolant, else by jaw face and surface (a clamping handbook);
+        a plain screw passes on a fifth of the torque (common practice, no source).
       </p>
     </>
   )

@@ -23,8 +23,12 @@ export function sayShortly(prediction: Prediction, units: Units): string | null 
   const w = wordingFor(units), all = prediction.ways.flatMap(({ held, coming }) => (coming.status === 'predicted' ? [{ held, ...coming }] : []))
   if (all.length === 0) return null
   const missed = all.some(({ chanceWithin }) => chanceWithin !== null && chanceWithin < 0.95)
-  const within = all.map(({ held, overall: { q95Um } }) => `${q95Um < 0.05 ? `less than ${w.micrometres(0.1)}` : w.micrometres(q95Um)}${prediction.ways.length > 1 ? (held ? ' squared by the jaw' : ' free') : ''}`)
-  return `comes out within ${within.join(' or ')}${prediction.ways.some(({ notKnown }) => notKnown.length > 0) ? ' as far as was measured' : ''}${missed ? ': may miss the tolerance' : ''}`
+  const within = all.map(({ held, overall: { q95Um } }) => {
+    const most = q95Um < 0.05 ? `less than ${w.micrometres(0.1)}` : w.micrometres(q95Um)
+    return prediction.ways.length > 1 ? `${most} ${held ? 'squared by the jaw' : 'free'}` : most
+  })
+  const isPartial = prediction.ways.some(({ notKnown }) => notKnown.length > 0)
+  return `comes out within ${within.join(' or ')}${isPartial ? ' as far as was measured' : ''}${missed ? ': may miss the tolerance' : ''}`
 }
 
 /** The ways without what is not in any of them: that is said once, after them all. One way alone keeps its own. */
@@ -36,8 +40,8 @@ export function notKnownOnce(ways: readonly WayForetold[]): { readonly ways: rea
 
 /** Along or across: median, 95 % and what that is for each mm. */
 export function sayFigures({ medianUm, lowUm, highUm }: Foretold, overMm: number, units: Units): string {
-  const w = wordingFor(units)
-  return `${w.micrometres(medianUm)} over ${w.length(overMm)} (${w.number(Math.round((1000 * medianUm) / overMm) / 1000)} µm for each mm); 95 of 100 between ${w.micrometres(lowUm)} and ${w.micrometres(highUm)}`
+  const w = wordingFor(units), forEachMm = w.number(Math.round((1000 * medianUm) / overMm) / 1000)
+  return `${w.micrometres(medianUm)} over ${w.length(overMm)} (${forEachMm} µm for each mm); 95 of 100 between ${w.micrometres(lowUm)} and ${w.micrometres(highUm)}`
 }
 
 /** `35 C: 3 µm of it; 2.5 µm less if measured with the shop’s own instrument`. */

@@ -28,7 +28,8 @@ function pictureData({ seat }: WayForetold, { bars: ids, places }: Choice, part:
   const w = wordingFor(units), all = ids.flatMap((id) => bench.bars.get(id) ?? []), lowestMm = Math.min(...all.map(({ heightMm }) => heightMm))
   const gapOf = (at: number) => seat.loose.bars.find(({ bar }) => bar === at)?.leastGapUm ?? 0
   const bars = all.map((bar, at) => ({
-    label: barLabel(bar.id, bench, units), ...places[at]!, thicknessMm: bar.thicknessMm, lengthMm: bar.lengthMm, aboveUm: (bar.heightMm - lowestMm) * 1000, gapUm: gapOf(at), gapSaid: w.micrometres(gapOf(at)),
+    label: barLabel(bar.id, bench, units), ...places[at]!, thicknessMm: bar.thicknessMm, lengthMm: bar.lengthMm,
+    aboveUm: (bar.heightMm - lowestMm) * 1000, gapUm: gapOf(at), gapSaid: w.micrometres(gapOf(at)),
   }))
   const loose = seat.loose.corners.map(({ corner, gapUm }) => ({ along: corner.endsWith('left') ? 0 : 1, across: corner.startsWith('fixed') ? 0 : 1, said: w.micrometres(gapUm) }) as const)
   return {
