@@ -137,6 +137,7 @@ test('a gauge that types like a keyboard, 2 ms between keys, works as it is', as
   await shopWithBars(request, 'usual', 'plate', 'blocks')
   await beginCheck(page)
   await give(page, ['25', '20'])
+  await expect(page.getByRole('region', { name: 'Answer' })).toContainText('A gage that types like a keyboard works as it is.')
   const texts = ['+3', '+4', '+2', '+3', '+3', '+6', '+5', '+4', '+5', '+6']
   await page.keyboard.type(`${texts.join('\n')}\n`, { delay: 2 })
   expect(await textsOf(page)).toEqual(texts)

@@ -2,7 +2,7 @@ import type { Checked } from '#engine/inspect/checked.ts'
 import type { CheckMethod } from '#model/check-methods.ts'
 import { judgedOf } from '#engine/inspect/judged.ts'
 import { finestProved, sayUm, sayUses, sayWayRound } from '#web/inspect/verdict/say-verdict.ts'
-import { useUnits } from '#web/units.ts'
+import { useTerms, useUnits } from '#web/units.ts'
 
 /** The one figure that counts: to how much the bars are proved, and what that makes them good for. */
 export function AnswerHead({ answer, method, bars }: { readonly answer: Checked | null; readonly method: CheckMethod; readonly bars: number }) {
@@ -10,10 +10,11 @@ export function AnswerHead({ answer, method, bars }: { readonly answer: Checked 
 }
 
 function NothingYet({ method, bars }: { readonly method: CheckMethod; readonly bars: number }) {
+  const { gauge } = useTerms()
   if (bars > 0 && method === 'rock') return <><h1>Does it lie still?</h1><p className="setup-because">Say it of each bar. It is kept at each touch; anybody can go on with it on another device.</p></>
   return bars === 0
     ? <><h1>Which bars?</h1><p className="setup-because">Pick them from the rack. What is typed is kept at each key; anybody can go on with it on another device.</p></>
-    : <><h1>{method === 'micrometer' ? 'Read from the marked end' : 'Set the zero, then read from the marked end'}</h1><p className="setup-because">Enter moves on. A gauge that types like a keyboard works as it is.</p></>
+    : <><h1>{method === 'micrometer' ? 'Read from the marked end' : 'Set the zero, then read from the marked end'}</h1><p className="setup-because">Enter moves on. A {gauge} that types like a keyboard works as it is.</p></>
 }
 
 function Proved({ answer }: { readonly answer: Checked }) {
