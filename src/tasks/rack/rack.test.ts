@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import { addChecks } from '#store/checks.ts'
+import { addEvents } from '#store/events.ts'
 import { historyOf } from '#store/history.ts'
 import { openExample } from '#store/example-store.ts'
 import { recordOf } from '#store/records.ts'
@@ -59,6 +60,15 @@ test('the list stands in order of height and finds what is asked', async () => {
     id: 'c1', method: 'micrometer', replaces: null, ...nothingTaken, readings: [{ bar: first!.id, station: 0, xMm: null, ...onTheFirstLine, text: '35,003', heightMm: 35.003 }], note: '', person: 'KM', device: 'bench', atIso: later().atIso,
   }])
   expect(await listRack(store, { heightMm: 35 })).toMatchObject(expect.arrayContaining([expect.objectContaining({ standing: 'marked', heightMm: 35 }), expect.objectContaining({ standing: 'measured', heightMm: 35.003 })]))
+})
+
+test('a bar that is gone leaves the list, is listed when asked for, and comes back when that is taken back', async () => {
+  const [one] = await addBars(store, { ...pair, pair: false }, by), happened = { bar: one!.id, note: '', person: 'KM', device: 'bench' }
+  await addEvents(store, [{ ...happened, id: 'e1', kind: 'gone', undoes: null, atIso: later().atIso }])
+  expect(await listRack(store)).toEqual([])
+  expect(await listRack(store, { gone: true })).toMatchObject([{ id: one!.id, trust: 'gone' }])
+  await addEvents(store, [{ ...happened, id: 'e2', kind: 'undone', undoes: 'e1', atIso: later().atIso }])
+  expect(await listRack(store)).toMatchObject([{ id: one!.id, trust: 'look first' }])
 })
 
 test('thousands of bars come in whole, more than one check holds', async () => {
