@@ -5,7 +5,15 @@ import { nothingTaken, onTheFirstLine } from '#model/plain-check.ts'
 import type { ShopSnapshot } from '#model/snapshot.ts'
 import type { ViseRecord } from '#model/vise-record.ts'
 
-type Pair = { readonly heightMm: number; readonly thicknessMm?: number; readonly lengthMm?: number; readonly name: string; readonly measuredUm?: readonly [number, number]; readonly odd?: boolean; readonly looked?: boolean }
+type Pair = {
+  readonly name: string
+  readonly heightMm: number
+  readonly thicknessMm?: number
+  readonly lengthMm?: number
+  readonly measuredUm?: readonly [number, number]
+  readonly odd?: boolean
+  readonly looked?: boolean
+}
 
 const at = { note: '', person: 'KM', device: 'bench', atIso: '2025-03-04T05:06:07.000Z' }
 

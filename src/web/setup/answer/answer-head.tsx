@@ -1,11 +1,12 @@
+import type { Finding } from '#model/finding.ts'
 import type { Choice } from '#model/setup.ts'
-import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayGiveUp, sayWindow } from '#words/say-window.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
-import { barLabel, engravedElse, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
+import { engravedElse, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
 import { MakeOne } from '#web/setup/answer/make-one.tsx'
 import { SaidAloud } from '#web/setup/answer/said-aloud.tsx'
+import { useSaying } from '#web/setup/answer/use-saying.ts'
 import { ComesOutShortly } from '#web/setup/predict/comes-out-shortly.tsx'
 import { type Answered, isRefused, type Refused } from '#web/setup/view/view-from.ts'
 
@@ -48,13 +49,16 @@ function Told({ answered }: { readonly answered: Answered }) {
 }
 
 function Serves({ choice }: { readonly choice: Choice }) {
-  const { bench, units, terms } = useDesk()
-  const engraved = engravedElse(choice, bench, units)
-  const said = choice.because.toSorted((a, b) => Number(b.code.startsWith('moved')) - Number(a.code.startsWith('moved'))).map((finding) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units)))
+  const { bench, units, terms } = useDesk(), say = useSaying()
+  const engraved = engravedElse(choice, bench, units), isMoved = ({ code }: Finding) => code.startsWith('moved')
+  const said = choice.because.toSorted((a, b) => Number(isMoved(b)) - Number(isMoved(a))).map(say)
   return (
     <>
       <div className="setup-first">
-        <h1 className="big-line"><strong className="big">{figureOf(choice, bench, units)}</strong> <span className="name-text">{nameOfRest(choice, bench, units)}</span>{engraved && <span className="setup-engraved"> marked {engraved}</span>}</h1>
+        <h1 className="big-line">
+          <strong className="big">{figureOf(choice, bench, units)}</strong> <span className="name-text">{nameOfRest(choice, bench, units)}</span>
+          {engraved && <span className="setup-engraved"> marked {engraved}</span>}
+        </h1>
         {choice.bars.length === 0 ? null : <p className="slot-box"><strong className="name-text">{slotOf(choice, bench)}</strong><span>slot</span></p>}
       </div>
       <ComesOutShortly choice={choice} />
@@ -64,13 +68,13 @@ function Serves({ choice }: { readonly choice: Choice }) {
 }
 
 function ServesNot({ refused: { rejection, why } }: { readonly refused: Refused }) {
-  const { bench, units, dispatch } = useDesk()
+  const { bench, units, dispatch } = useDesk(), say = useSaying()
   return (
     <>
       <div className="setup-first">
         <h1 className="big-line"><s className="big">{figureOf(rejection, bench, units)}</s> <span className="name-text">{nameOfRest(rejection, bench, units)} does not serve</span></h1>
       </div>
-      <p className="setup-refusal">{why.map((finding) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units))).join(' ')}</p>
+      <p className="setup-refusal">{why.map(say).join(' ')}</p>
       <button type="button" className="press" onClick={() => dispatch({ do: 'look at', chosen: null })}>Back to the first choice</button>
     </>
   )

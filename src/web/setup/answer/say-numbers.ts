@@ -6,9 +6,13 @@ import { plusMinus } from '#words/say-uncertainty.ts'
 /** One of the four numbers: in the person's units, in the other system, and what it is called. */
 export type Number4 = { readonly name: string; readonly own: string; readonly other: string; readonly unit: string }
 
+type Numbers = Pick<Choice, 'gripMm' | 'stickOutMm' | 'airMm' | 'matchUm' | 'matchUUm' | 'bars'>
+
 /** Grip, above the jaws, clear of the jaws, match: `–` for what there is none of. */
-export function fourNumbers({ gripMm, stickOutMm, airMm, matchUm, matchUUm, bars }: Pick<Choice, 'gripMm' | 'stickOutMm' | 'airMm' | 'matchUm' | 'matchUUm' | 'bars'>, units: Units): readonly Number4[] {
-  const length = (name: string, mm: number | null): Number4 => ({ name, own: mm === null ? '–' : lengthIn(mm, units), other: mm === null ? '' : inOtherSystem(mm, units), unit: units.length })
+export function fourNumbers({ gripMm, stickOutMm, airMm, matchUm, matchUUm, bars }: Numbers, units: Units): readonly Number4[] {
+  const length = (name: string, mm: number | null): Number4 => (mm === null
+    ? { name, own: '–', other: '', unit: units.length }
+    : { name, own: lengthIn(mm, units), other: inOtherSystem(mm, units), unit: units.length })
   const match = matchUm === null ? '?' : bars.length < 2 ? '–' : wordNumber(matchUm, units.decimalMark, 1)
   const other = matchUm === null || bars.length < 2 ? '' : matchUUm === undefined ? `${wordNumber(matchUm / 25_400, units.decimalMark, null, 5)} in` : plusMinus(matchUUm, units)
   return [

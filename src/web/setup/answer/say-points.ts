@@ -9,7 +9,8 @@ import { type Answered, isRefused } from '#web/setup/view/view-from.ts'
 
 /** What to know before using the choice looked at, on the screen and on the sheet alike. */
 export function pointsOf({ shown, answer }: Pick<Answered, 'shown' | 'answer'>, use: Use, { provedOf }: Pick<Bench, 'provedOf'>): readonly Finding[] {
-  return [...(shown && !isRefused(shown) ? [...shown.findings, ...plateCheckWanted(shown.bars, use, provedOf)] : []), ...answer.findings.filter(({ code }) => code !== 'not-computed' && !isNotGiven(code))]
+  const ofShown = shown && !isRefused(shown) ? [...shown.findings, ...plateCheckWanted(shown.bars, use, provedOf)] : []
+  return [...ofShown, ...answer.findings.filter(({ code }) => code !== 'not-computed' && !isNotGiven(code))]
 }
 
 /** The cuts and hollows that were begun and do not count yet. */

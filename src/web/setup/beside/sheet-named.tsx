@@ -9,13 +9,14 @@ type Props = { readonly named: SheetNamed; readonly onChange: (named: SheetNamed
 
 /** Part and operation as they stand on the sheet, and the way to it. */
 export function SheetFields({ named, onChange, isReady }: Props) {
+  const print = () => onChange({ ...named, printed: { id: newId(), atIso: nowIso() } })
   return (
     <fieldset className="boxed"><legend>Sheet</legend>
       <div className="field-list">
         <TextField label="part number" value={named.part} maxLength={80} onChange={(part) => onChange({ ...named, part })} />
         <TextField label="operation" value={named.operation} maxLength={80} onChange={(operation) => onChange({ ...named, operation })} />
       </div>
-      <div className="actions"><button type="button" className="action main" disabled={!isReady} onClick={() => onChange({ ...named, printed: { id: newId(), atIso: nowIso() } })}>Print sheet</button></div>
+      <div className="actions"><button type="button" className="action main" disabled={!isReady} onClick={print}>Print sheet</button></div>
     </fieldset>
   )
 }

@@ -11,6 +11,12 @@ type Props<Cut extends CutForm> = { readonly cut: Cut; readonly index: number }
 const kinds = [{ value: 'hole', label: 'hole' }, { value: 'step', label: 'step' }, { value: 'slot', label: 'slot' }, { value: 'end', label: 'end' }, { value: 'hollow', label: 'hollow' }] as const
 const toolWords: { readonly [tool in Tool]: string } = { drill: 'drill', tap: 'tap', ream: 'ream', spot: 'spot', countersink: 'counter\u00ADsink' }
 
+const depths = [{ value: 'through', label: 'through' }, { value: 'blind', label: 'blind' }] as const
+const ends = [{ value: 'left', label: 'left end' }, { value: 'right', label: 'right end' }] as const
+
+/** What only goes in as far as its diameter says. */
+const isConical = (tool: Tool): boolean => tool === 'spot' || tool === 'countersink'
+
 /** A cut nobody has typed into yet can still become any kind; one that is typed keeps its kind. */
 export function CutOptions({ cut, index }: Props<CutForm>) {
   const { state, dispatch } = useDesk()
@@ -39,16 +45,15 @@ export function CutOptions({ cut, index }: Props<CutForm>) {
 
 function HoleOptions({ cut, index }: Props<HoleForm>) {
   const { dispatch, terms } = useDesk(), change = (part: Partial<HoleForm>) => dispatch({ do: 'change cut', index, cut: { ...cut, ...part } })
-  const conical = cut.tool === 'spot' || cut.tool === 'countersink'
   return (
     <>
       <div className="setup-pairs">
         <Choice quiet label="Measured from" value={cut.from} options={[{ value: 'fixed', label: 'fixed jaw' }, { value: 'moving', label: terms.movingJaw }]} onChange={(from) => change({ from })} />
-        {conical ? null : <Choice quiet label="How deep" value={cut.through ? 'through' : 'blind'} options={[{ value: 'through', label: 'through' }, { value: 'blind', label: 'blind' }]} onChange={(depth) => change({ through: depth === 'through' })} />}
+        {isConical(cut.tool) ? null : <Choice quiet label="How deep" value={cut.through ? 'through' : 'blind'} options={depths} onChange={(depth) => change({ through: depth === 'through' })} />}
       </div>
       <Choice
         quiet label="Tool" value={cut.tool} options={tools.map((tool) => ({ value: tool, label: toolWords[tool] }))}
-        onChange={(tool) => change({ tool, through: tool === 'spot' || tool === 'countersink' ? false : cut.through })}
+        onChange={(tool) => change({ tool, through: !isConical(tool) && cut.through })}
       />
     </>
   )
@@ -56,7 +61,7 @@ function HoleOptions({ cut, index }: Props<HoleForm>) {
 
 function EndOptions({ cut, index }: Props<EndForm>) {
   const { dispatch } = useDesk()
-  return <Choice quiet label="Which end" value={cut.side} options={[{ value: 'left', label: 'left end' }, { value: 'right', label: 'right end' }]} onChange={(side) => dispatch({ do: 'change cut', index, cut: { ...cut, side } })} />
+  return <Choice quiet label="Which end" value={cut.side} options={ends} onChange={(side) => dispatch({ do: 'change cut', index, cut: { ...cut, side } })} />
 }
 
 function MilledOptions({ cut, index }: Props<MilledForm>) {

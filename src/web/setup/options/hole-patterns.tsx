@@ -16,11 +16,7 @@ export function HolePatterns({ index }: { readonly index: number }) {
     document.querySelector<HTMLInputElement>(`[data-path="${CSS.escape(needs)}"] input`)?.focus()
   }
   return patterns.map(({ pattern, name, said }) => {
-    const needs = patternNeeds(form, index, pattern)
-    return (
-      <button key={pattern} type="button" className="action" aria-label={`${name}: ${said}${needs === null ? '' : ', needs a size first'}`} data-needs={needs === null ? undefined : ''} onClick={() => mirror(pattern)}>
-        {name}
-      </button>
-    )
+    const isReady = patternNeeds(form, index, pattern) === null, whole = `${name}: ${said}${isReady ? '' : ', needs a size first'}`
+    return <button key={pattern} type="button" className="action" aria-label={whole} data-needs={isReady ? undefined : ''} onClick={() => mirror(pattern)}>{name}</button>
   })
 }

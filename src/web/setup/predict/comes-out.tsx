@@ -4,11 +4,11 @@ import { sides } from '#model/part.ts'
 import type { Choice as ChoiceOf } from '#model/setup.ts'
 import type { Prediction, WayForetold } from '#engine/setup/prediction/prediction.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
-import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { arriving } from '#web/parts/arriving.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { barLabel } from '#web/setup/answer/say-choice.ts'
+import { useSaying } from '#web/setup/answer/use-saying.ts'
 import { AfterTheCut } from '#web/setup/predict/after-the-cut.tsx'
 import { notKnownOnce, sayComesOut, sayContribution, sayFigures } from '#web/setup/predict/say-prediction.ts'
 import { saidByPicture, SeatDrawing } from '#web/setup/predict/seat-drawing.tsx'
@@ -60,37 +60,41 @@ function Waiting() {
 }
 
 function Told({ choice, prediction }: { readonly choice: ChoiceOf; readonly prediction: Prediction }) {
-  const { bench, units } = useDesk(), say = (finding: Parameters<typeof saySetupFinding>[0]) => saySetupFinding(finding, units, (id) => barLabel(id, bench, units))
+  const say = useSaying()
   if (prediction.status !== 'foretold') return <ul className="setup-points">{prediction.because.map((finding) => <li key={finding.code}>{say(finding)}</li>)}</ul>
   const { ways, common } = notKnownOnce(prediction.ways)
   return <>{ways.map((way) => <Way key={String(way.held)} way={way} choice={choice} alone={ways.length === 1} />)}<NotKnown findings={common} /></>
 }
 
 function NotKnown({ findings }: { readonly findings: readonly Finding[] }) {
-  const { bench, units } = useDesk()
+  const say = useSaying()
   if (findings.length === 0) return null
-  return <ul className="setup-lines setup-open" aria-label="Not in it">{findings.map((finding) => <li key={finding.code}>{saySetupFinding(finding, units, (id) => barLabel(id, bench, units))}</li>)}</ul>
+  return <ul className="setup-lines setup-open" aria-label="Not in it">{findings.map((finding) => <li key={finding.code}>{say(finding)}</li>)}</ul>
 }
 
 function Way({ way, choice, alone }: { readonly way: WayForetold; readonly choice: ChoiceOf; readonly alone: boolean }) {
-  const { bench, units, terms, view: { answered } } = useDesk(), { part } = answered!.question, nameOf = (id: string) => barLabel(id, bench, units)
-  const { coming, findings, notKnown } = way
+  const { coming, notKnown } = way, say = useSaying(), findings = way.findings.filter(({ code }) => !saidByPicture.includes(code))
   return (
     <section aria-label={way.held ? 'Squared by the fixed jaw' : 'Free on its bars'}>
       {alone ? null : <h3>{way.held ? 'If the fixed jaw squares it' : 'If it lies free on its bars'}</h3>}
       <SeatDrawing way={way} choice={choice} />
-      <ul className="setup-points">{findings.filter(({ code }) => !saidByPicture.includes(code)).map((finding) => <li key={JSON.stringify(finding)}>{saySetupFinding(finding, units, nameOf)}</li>)}</ul>
-      {coming.status === 'predicted' ? (
-        <details className="comes-out-more">
-          <summary>Figures, and what they hang on</summary>
-          <dl className="comes-out-figures">
-            <div><dt>Across, {terms.movingJaw} less fixed</dt><dd>{sayFigures(coming.across, part.betweenJawsMm!, units)}</dd></div>
-            <div><dt>Along, right end less left</dt><dd>{sayFigures(coming.along, part.alongJawsMm!, units)}</dd></div>
-          </dl>
-          <ol className="setup-lines" aria-label="What it hangs on">{coming.contributions.map((one) => <li key={`${one.of} ${one.bar}`}>{sayContribution(one, units, nameOf)}</li>)}</ol>
-        </details>
-      ) : null}
+      <ul className="setup-points">{findings.map((finding) => <li key={JSON.stringify(finding)}>{say(finding)}</li>)}</ul>
+      {coming.status === 'predicted' ? <Figures coming={coming} /> : null}
       <NotKnown findings={notKnown} />
     </section>
+  )
+}
+
+function Figures({ coming: { across, along, contributions } }: { readonly coming: Extract<WayForetold['coming'], { readonly status: 'predicted' }> }) {
+  const { bench, units, terms, view: { answered } } = useDesk(), { part } = answered!.question, nameOf = (id: string) => barLabel(id, bench, units)
+  return (
+    <details className="comes-out-more">
+      <summary>Figures, and what they hang on</summary>
+      <dl className="comes-out-figures">
+        <div><dt>Across, {terms.movingJaw} less fixed</dt><dd>{sayFigures(across, part.betweenJawsMm!, units)}</dd></div>
+        <div><dt>Along, right end less left</dt><dd>{sayFigures(along, part.alongJawsMm!, units)}</dd></div>
+      </dl>
+      <ol className="setup-lines" aria-label="What it hangs on">{contributions.map((one) => <li key={`${one.of} ${one.bar}`}>{sayContribution(one, units, nameOf)}</li>)}</ol>
+    </details>
   )
 }

@@ -3,6 +3,7 @@ import { sheetWords } from '#drafting/setup/sheet-words.ts'
 import { betweenBars } from '#engine/setup/between-bars.ts'
 import { situationsOf } from '#engine/setup/situations.ts'
 import { isSeatMeasured, standingOf } from '#engine/setup/standing.ts'
+import type { Finding } from '#model/finding.ts'
 import { withUnit, wordNumber } from '#model/length.ts'
 import type { SetupRecord } from '#model/setup-record.ts'
 import type { Choice } from '#model/setup.ts'
@@ -36,11 +37,11 @@ type Asked = {
 export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, initials }: Asked): SetupSheetData {
   const { answered } = view, terms = termsFor(units.words), nameOf = (id: string) => barLabel(id, bench, units)
   const title = setup.title || sayPart(setup.form), pair = `${figureOf(choice, bench, units)} ${nameOfRest(choice, bench, units).replace(/^pair /, '')}`
-  const say = (codes: (code: string) => boolean) => [...choice.because, ...choice.findings, ...answered.answer.findings].filter(({ code }) => codes(code)).map((finding) => saySetupFinding(finding, units, nameOf))
-  const isOpen = (code: string): boolean => /not-given$|not-placed$/.test(code)
-  const moved = say((code) => code.startsWith('moved-')), open = [...say(isOpen), ...sayUnfinished(view.counted, setup.form)]
+  const say = (finding: Finding) => saySetupFinding(finding, units, nameOf), all = [...choice.because, ...choice.findings, ...answered.answer.findings]
+  const moved = all.filter(({ code }) => code.startsWith('moved-')).map(say), notComputed = all.filter(({ code }) => code === 'not-computed').map(say)
+  const open = [...all.filter(isOpen).map(say), ...sayUnfinished(view.counted, setup.form)]
   const side = setup.form.side === 'unknown' ? undefined : setup.form.side, apart = apartLines(choice, bench, units)
-  const points = pointsOf({ shown: choice, answer: answered.answer }, setup.form.use, bench).filter(({ code }) => !isOpen(code)).map((finding) => saySetupFinding(finding, units, nameOf))
+  const points = pointsOf({ shown: choice, answer: answered.answer }, setup.form.use, bench).filter((finding) => !isOpen(finding)).map(say)
   const rowBedUm = bench.vise.measured?.rowBed?.um, isSeatKnown = isSeatMeasured(choice, bench.bars)
   return {
     picture: pictureFrom(setup.form, view, bench, (bar) => nameOf(bar.id), units.length)!,
@@ -57,24 +58,29 @@ export function sheetDataFrom({ setup, shop, bench, view, choice, units, day, in
     workStop: { heading: 'Work stop: set before the first part comes out', lines: ['Against', 'Distance', ...(isSeatKnown ? [] : ['Offset Z'])] },
     test: { heading: 'Is it down?', lines: ['A strip of paper between part and bar at each corner, then tighten: tick the strips that do not pull out.'] },
     cautions: { heading: 'Cautions', lines: [...points, ...cautionsFor(situationsOf(choice, answered.question.part, answered.question.cuts), units)] },
-    notComputed: { heading: 'What this sheet leaves open', lines: [...say((code) => code === 'not-computed'), ...open, ...(side === undefined ? ['Side at the fixed jaw: not told.'] : [])] },
+    notComputed: { heading: 'What this sheet leaves open', lines: [...notComputed, ...open, ...(side === undefined ? ['Side at the fixed jaw: not told.'] : [])] },
   }
 }
+
+/** What was left open about the part. */
+const isOpen = ({ code }: Finding): boolean => /not-given$|not-placed$/.test(code)
 
 /** `isOffset`: the seat's height above the bed is the offset; while a size is only marked, that is touched off and written down. */
 function numbersOf({ seatMm, gripMm, stickOutMm, airMm, bedAirMm, matchUm, matchUUm, bars }: Choice, isOffset: boolean, units: Units): SetupSheetData['numbers'] {
   const length = (label: string, mm: number | null) => (mm === null ? [] : [{ label, value: withUnit(calledMm(mm, units), units) }])
+  const within = matchUUm === undefined ? '' : ` ${plusMinus(matchUUm, units)}`, match = matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm${within}`
   return [
-    { label: isOffset ? 'Seat = offset Z' : 'Seat height', value: withUnit(seatMm, units) }, ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
-    ...(bars.length < 2 ? [] : [{ label: 'Match', value: matchUm === null ? 'not measured' : `${wordNumber(matchUm, units.decimalMark, 1)} µm${matchUUm === undefined ? '' : ` ${plusMinus(matchUUm, units)}`}` }]),
+    { label: isOffset ? 'Seat = offset Z' : 'Seat height', value: withUnit(seatMm, units) },
+    ...length('Grip', gripMm), ...length('Above the jaws', stickOutMm), ...length('Clear of the jaws', airMm), ...length('Clear of the bed', bedAirMm),
+    ...(bars.length < 2 ? [] : [{ label: 'Match', value: match }]),
   ]
 }
 
 /** How high the bed stands in its row, where that was measured, and what the offset comes to from the zero of the row. */
 function bedInRow({ seatMm }: Choice, isKnown: boolean, um: number | undefined, units: Units): SetupSheetData['numbers'] {
   if (um === undefined) return []
-  const sign = um > 0 ? '+' : um < 0 ? '−' : ''
-  return [{ label: 'Bed in the row', value: `${sign}${wordNumber(Math.abs(um), units.decimalMark, null, 1)} µm` }, ...(isKnown ? [{ label: 'Offset Z in the row', value: withUnit(seatMm + um / 1000, units) }] : [])]
+  const sign = um > 0 ? '+' : um < 0 ? '−' : '', bed = `${sign}${wordNumber(Math.abs(um), units.decimalMark, null, 1)} µm`
+  return [{ label: 'Bed in the row', value: bed }, ...(isKnown ? [{ label: 'Offset Z in the row', value: withUnit(seatMm + um / 1000, units) }] : [])]
 }
 
 /** Two bars that are called alike are told apart by their codes. */

@@ -18,7 +18,8 @@ export function SavedParts({ find, open }: Props) {
         {found.map((part) => (
           <SavedRow
             key={part.id} kind="part" record={part} name={part.name} title={part.name} more={sayPart(part.form)}
-            onOpen={() => open(openPart(part, vise), `${part.name} opened.`)} onCopy={() => open({ ...openPart(part, vise), partId: null, title: `${part.name}, copy`.slice(0, 80) }, `${part.name} copied.`)}
+            onOpen={() => open(openPart(part, vise), `${part.name} opened.`)}
+            onCopy={() => open({ ...openPart(part, vise), partId: null, title: `${part.name}, copy`.slice(0, 80) }, `${part.name} copied.`)}
           />
         ))}
       </ul>

@@ -4,20 +4,20 @@ import type { CutForm } from '#model/setup-form.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
 import { FormField } from '#web/setup/sheet/form-field.tsx'
 import { partFields } from '#web/setup/sheet/setup-fields.ts'
-import { SpotButton } from '#web/setup/sheet/spot-button.tsx'
+import { SpotButton, type SpotProps } from '#web/setup/sheet/spot-button.tsx'
 import { type Placed, placedOn } from '#web/setup/sheet/spot-style.ts'
 import type { Drawer } from '#web/setup/state/setup-state.ts'
 
 /** What is asked of the part, in the order of the questions: over the drawing where it has a place for them, else as a list. */
 export function PartFields({ scene }: { readonly scene: Scene | null }) {
-  const { state: { form, drawer }, dispatch, bench, units, terms } = useDesk(), viseOpen = drawer?.of === 'vise'
+  const { state: { form }, dispatch, bench, units, terms } = useDesk(), isRound = form.shape === 'round'
   return (
     <div className="setup-fields">
       <div className="setup-top">
-        <SpotButton value={bench.vise.name} label={bench.jaws.name} said={`${terms.vise} ${bench.vise.name}, ${bench.jaws.name}. Change`} open={viseOpen} onPress={() => dispatch({ do: 'pull drawer', drawer: viseOpen ? null : { of: 'vise' } })} />
+        <DrawerButton drawer={{ of: 'vise' }} value={bench.vise.name} label={bench.jaws.name} said={`${terms.vise} ${bench.vise.name}, ${bench.jaws.name}. Change`} />
         <SpotButton
-          value={form.shape === 'round' ? 'round' : 'block'} label="part" said={form.shape === 'round' ? 'The part is round. Make it a block' : 'The part is a block. Make it round'}
-          onPress={() => dispatch({ do: 'change form', fields: { shape: form.shape === 'round' ? 'block' : 'round' } })}
+          value={isRound ? 'round' : 'block'} label="part" said={isRound ? 'The part is round. Make it a block' : 'The part is a block. Make it round'}
+          onPress={() => dispatch({ do: 'change form', fields: { shape: isRound ? 'block' : 'round' } })}
         />
         {form.unit === units.length ? null : <p className="setup-typed-in"><strong>{form.unit === 'in' ? 'inch' : 'mm'}</strong><span>typed in</span></p>}
       </div>
@@ -40,29 +40,25 @@ export function UnplacedCuts({ scene }: { readonly scene: Scene | null }) {
 const isListed = (scene: Scene | null, index: number): boolean => scene !== null && !placedOn(scene, `cuts[${index}]`)
 
 function CutButton({ cut, index, placed }: { readonly cut: CutForm; readonly index: number; readonly placed?: Placed | undefined }) {
-  const desk = useDesk(), { state: { drawer }, dispatch } = desk, open = isOpen(drawer, { of: 'cut', index })
-  return (
-    <SpotButton
-      value={valueOf(cut)} label={labelOf(cut, desk)} said={`${cut.kind} ${index + 1}: ${valueOf(cut)}, ${labelOf(cut, desk)}. Change`} open={open} placed={placed}
-      onPress={() => dispatch({ do: 'pull drawer', drawer: open ? null : { of: 'cut', index } })}
-    />
-  )
+  const desk = useDesk(), value = valueOf(cut), label = labelOf(cut, desk)
+  return <DrawerButton drawer={{ of: 'cut', index }} value={value} label={label} said={`${cut.kind} ${index + 1}: ${value}, ${label}. Change`} placed={placed} />
 }
 
 function HollowButtons() {
-  const { state: { form, drawer }, dispatch } = useDesk()
-  return form.hollows.map((_hollow, index) => {
-    const open = isOpen(drawer, { of: 'hollow', index })
-    return <SpotButton key={index} value={index + 1} label="hollow" said={`Hollow ${index + 1}. Change`} open={open} onPress={() => dispatch({ do: 'pull drawer', drawer: open ? null : { of: 'hollow', index } })} />
-  })
+  const { state: { form: { hollows } } } = useDesk()
+  return hollows.map((_hollow, index) => <DrawerButton key={index} drawer={{ of: 'hollow', index }} value={index + 1} label="hollow" said={`Hollow ${index + 1}. Change`} />)
 }
 
 /** The height of the jaws on its dimension line: it comes with the vise and is changed there. */
 function JawSpot({ scene, jaw }: { readonly scene: Scene; readonly jaw: string }) {
-  const { terms, state: { drawer }, dispatch } = useDesk(), placed = placedOn(scene, 'jaw')
-  if (!placed) return null
-  const open = drawer?.of === 'vise'
-  return <SpotButton value={jaw} label="jaw" said={`Jaws ${jaw} high. Change the ${terms.vise}`} open={open} placed={placed} onPress={() => dispatch({ do: 'pull drawer', drawer: open ? null : { of: 'vise' } })} />
+  const { terms } = useDesk(), placed = placedOn(scene, 'jaw')
+  return placed ? <DrawerButton drawer={{ of: 'vise' }} value={jaw} label="jaw" said={`Jaws ${jaw} high. Change the ${terms.vise}`} placed={placed} /> : null
+}
+
+/** Pulls a drawer out, or pushes it back. */
+function DrawerButton({ drawer, ...button }: Omit<SpotProps, 'open' | 'onPress'> & { readonly drawer: NonNullable<Drawer> }) {
+  const { state, dispatch } = useDesk(), open = isOpen(state.drawer, drawer)
+  return <SpotButton {...button} open={open} onPress={() => dispatch({ do: 'pull drawer', drawer: open ? null : drawer })} />
 }
 
 export function isOpen(drawer: Drawer, one: NonNullable<Drawer>): boolean {

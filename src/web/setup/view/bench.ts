@@ -28,13 +28,18 @@ export function benchFrom(facts: BenchFacts, viseId: string | null): Bench | nul
   const vise = facts.vises.find(({ id }) => id === viseId)
   if (!vise) return null
   const bars = barsFrom({ ...facts, today: today() }, { viseId: vise.id })
-  return { settings: facts.shop, vise, jaws: fittedJaws(vise), bars: new Map(bars.map((bar) => [bar.id, bar])), rack: indexRack(bars), names: namesOf(facts), provedOf: provedOf(facts) }
+  return {
+    settings: facts.shop, vise, jaws: fittedJaws(vise),
+    bars: new Map(bars.map((bar) => [bar.id, bar])), rack: indexRack(bars), names: namesOf(facts), provedOf: provedOf(facts),
+  }
 }
 
 /** Worked out for the few bars that are asked about. */
 function provedOf({ bars, checks, events, shop }: BenchFacts): Bench['provedOf'] {
   return (id) => {
     const record = bars.find((bar) => bar.id === id)
-    return record === undefined ? [] : provedUsesFrom(record, checks.filter(({ readings, looks }) => [...readings, ...looks].some(({ bar }) => bar === id)), events.filter(({ bar }) => bar === id), shop)
+    if (record === undefined) return []
+    const isOfBar = ({ bar }: { readonly bar: string }) => bar === id
+    return provedUsesFrom(record, checks.filter(({ readings, looks }) => readings.some(isOfBar) || looks.some(isOfBar)), events.filter(isOfBar), shop)
   }
 }
