@@ -37,21 +37,26 @@ type Box = { readonly x0: number; readonly y0: number; readonly x1: number; read
 /** Along level, across upright: the part as it lies before one at the grinder. Poles run across. A bar longer than its side runs on past one corner, so that all four lie close. */
 export function chuckPicture(data: ChuckPictureData, room: PictureRoom): ScaledScene {
   const { widthMm, heightMm } = room, { bars, alongMm, acrossMm } = data
-  const lie = bars.map((bar) => ({ bar, box: placed(bar, alongMm, acrossMm) })), whole = around([{ x0: 0, y0: 0, x1: alongMm, y1: acrossMm }, ...lie.map(({ box }) => box)])
-  const scale = scaleIn(room, Math.min((widthMm - 2 * edgeMm - 6) / (whole.x1 - whole.x0), (heightMm - 2 * edgeMm - 2 * apartMm - chuckMm - 6) / (whole.y1 - whole.y0 + data.heightMm)))
-  const left = (widthMm - (whole.x1 - whole.x0) * scale) / 2, chuckY = edgeMm + 4 + data.heightMm * scale, planTop = chuckY + chuckMm + apartMm, planBottom = planTop + (whole.y1 - whole.y0) * scale
+  const lie = bars.map((bar) => ({ bar, box: placed(bar, alongMm, acrossMm) }))
+  const whole = around([{ x0: 0, y0: 0, x1: alongMm, y1: acrossMm }, ...lie.map(({ box }) => box)]), longMm = whole.x1 - whole.x0, deepMm = whole.y1 - whole.y0
+  const scale = scaleIn(room, Math.min((widthMm - 2 * edgeMm - 6) / longMm, (heightMm - 2 * edgeMm - 2 * apartMm - chuckMm - 6) / (deepMm + data.heightMm)))
+  const left = (widthMm - longMm * scale) / 2, chuckY = edgeMm + 4 + data.heightMm * scale, planTop = chuckY + chuckMm + apartMm, planBottom = planTop + deepMm * scale
   const x = (mm: number): number => left + (mm - whole.x0) * scale, up = (mm: number): number => chuckY - mm * scale
   const inPlan = (xMm: number, yMm: number): Point => [x(xMm), planBottom - (yMm - whole.y0) * scale]
   return {
     title: data.title, description: data.description, widthMm, heightMm: planBottom + apartMm + 4, fields: [], scale,
     items: [
       boxOf([2, chuckY], [widthMm - 2, chuckY + chuckMm], 'none', 'cut-face-back'), lineOf([2, chuckY], [widthMm - 2, chuckY], 'outline'),
-      boxOf([widthMm / 2 - 23, chuckY + 1.2], [widthMm / 2 + 23, chuckY + chuckMm - 1.2], 'none', 'sheet'), textOf([widthMm / 2, chuckY + chuckMm / 2], data.chuck, { anchor: 'middle' }),
+      boxOf([widthMm / 2 - 23, chuckY + 1.2], [widthMm / 2 + 23, chuckY + chuckMm - 1.2], 'none', 'sheet'),
+      textOf([widthMm / 2, chuckY + chuckMm / 2], data.chuck, { anchor: 'middle' }),
       boxOf([x(0), up(data.heightMm)], [x(alongMm), chuckY], 'outline', 'cut-face'),
       ...lie.filter(({ bar: { side } }) => side === 'left' || side === 'right').map(({ bar, box }) => boxOf([x(box.x0), up(bar.upMm)], [x(box.x1), chuckY], 'bar', 'bar')),
       ...poles(2, widthMm - 2, planTop - 3, planBottom + 3),
       boxOf(inPlan(0, 0), inPlan(alongMm, acrossMm), 'outline', 'sheet'),
-      ...lie.flatMap(({ bar, box }, k) => [boxOf(inPlan(box.x0, box.y0), inPlan(box.x1, box.y1), 'bar', 'bar'), ...numbered(bar, k + 1, inPlan(box.x0, box.y1), inPlan(box.x1, box.y0))]),
+      ...lie.flatMap(({ bar, box }, k) => [
+        boxOf(inPlan(box.x0, box.y0), inPlan(box.x1, box.y1), 'bar', 'bar'),
+        ...numbered(bar, k + 1, inPlan(box.x0, box.y1), inPlan(box.x1, box.y0)),
+      ]),
       ...arrow(data.travel, inPlan(alongMm / 2, acrossMm / 2), Math.min(14, (alongMm * scale) / 4, (acrossMm * scale) / 3.2)),
       textOf([widthMm / 2, planBottom + apartMm], data.travels, { anchor: 'middle', tone: 'thin' }),
     ],

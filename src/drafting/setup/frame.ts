@@ -54,7 +54,8 @@ export function frameFor(shown: Shown, widthMm: number, heightMm: number, margin
   const freeUp = Math.max(4, heightMm - fixedUpMm)
   const planUpMm = shown.over.leftMm + shown.alongMm + shown.over.rightMm
   const upMm = (section ? sectionUpMm : 0) + (plan ? planUpMm : 0)
-  const scale = scaleBelow(Math.min(Math.max(4, freeAcross - 2 * jaw.leastMm) / shown.betweenMm, freeAcross / (shown.betweenMm + 2 * shown.over.sideMm), freeUp / upMm, largestScale), series)
+  const acrossScale = Math.min(Math.max(4, freeAcross - 2 * jaw.leastMm) / shown.betweenMm, freeAcross / (shown.betweenMm + 2 * shown.over.sideMm))
+  const scale = scaleBelow(Math.min(acrossScale, freeUp / upMm, largestScale), series)
   const partMm = shown.betweenMm * scale
   const x0 = margins.leftMm + (freeAcross - partMm) / 2
   const slack = Math.max(0, freeUp - upMm * scale)

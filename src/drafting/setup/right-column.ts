@@ -13,7 +13,15 @@ import type { Shown } from '#drafting/setup/shown.ts'
 type Drawn = { readonly items: readonly Item[]; readonly fields: readonly FieldSpot[] }
 
 /** Where a size stands on the paper: its line from top to bottom, its box, and where the box would like to be. */
-type Size = { readonly said: Said; readonly xMm: number; readonly boxXMm: number; readonly topMm: number; readonly bottomMm: number; readonly preferMm: number; readonly belowMm: number }
+type Size = {
+  readonly said: Said
+  readonly xMm: number
+  readonly boxXMm: number
+  readonly topMm: number
+  readonly bottomMm: number
+  readonly preferMm: number
+  readonly belowMm: number
+}
 
 /** Down the right edge: what comes off the top, the part's height, its length along. */
 export function rightColumn(shown: Shown, frame: Frame, options: SheetOptions, given: GivenSizes, columns: Columns): Drawn {

@@ -24,7 +24,10 @@ export type SeatPictureData = {
   readonly slopeUmPerMm: number
   /** Corners that do not touch, as shares of length and width, each with what is said there. */
   readonly loose: readonly { readonly along: 0 | 1; readonly across: 0 | 1; readonly said: string }[]
-  readonly words: { readonly fixedJaw: string; readonly movingJaw: string; readonly loose: string; readonly carries: string; readonly leftEnd: string; readonly times: (factor: number) => string }
+  readonly words: {
+    readonly fixedJaw: string; readonly movingJaw: string; readonly leftEnd: string
+    readonly loose: string; readonly carries: string; readonly times: (factor: number) => string
+  }
 }
 
 const edgeMm = 2, jawMm = 8, rowMm = 5, sectionMm = 34, gapRoomMm = 9
@@ -55,12 +58,15 @@ function sectionItems({ bars, widthMm: acrossMm, slopeUmPerMm, words }: SeatPict
     shapeOf([[xOf(0), topMm], [xOf(acrossMm), topMm], ...under.toReversed()], 'outline', 'sheet'),
     ...bars.map((bar) => boxOf([xOf(bar.yMm), yOf(bar.aboveUm)], [xOf(bar.yMm + bar.thicknessMm), baseMm], 'bar', 'bar')),
     lineOf([edgeMm, baseMm], [xOf(acrossMm) + jawMm, baseMm], 'outline'),
-    ...bars.flatMap((bar): readonly Item[] => barSaid(bar, words, xOf(middle(bar)), yOf(undersideUm(middle(bar))), leftMm, xOf(acrossMm), baseMm - 4)),
+    ...bars.flatMap((bar) => barSaid(bar, words, { x: xOf(middle(bar)), underMm: yOf(undersideUm(middle(bar))), leftMm, rightMm: xOf(acrossMm), footMm: baseMm - 4 })),
   ]
 }
 
+/** Where a bar stands on the paper: its middle, the part's underside over it, the part's two ends, and where its name stands. */
+type BarRoom = { readonly x: number; readonly underMm: number; readonly leftMm: number; readonly rightMm: number; readonly footMm: number }
+
 /** What a bar does, above it inside the part; and its name at its foot where the bar is wide enough, else beside it. */
-function barSaid({ label, gapUm, gapSaid }: SeatPictureBar, words: SeatPictureData['words'], x: number, underMm: number, leftMm: number, rightMm: number, footMm: number): readonly Item[] {
+function barSaid({ label, gapUm, gapSaid }: SeatPictureBar, words: SeatPictureData['words'], { x, underMm, leftMm, rightMm, footMm }: BarRoom): readonly Item[] {
   const inFixedHalf = x < (leftMm + rightMm) / 2, isLoose = gapUm > 0, anchor = inFixedHalf ? 'start' : 'end'
   const saidAt = inFixedHalf ? leftMm + 2 : rightMm - 2, nameAt = inFixedHalf ? Math.max(x + 7, leftMm + 12) : Math.min(x - 7, rightMm - 12)
   return [

@@ -23,7 +23,10 @@ export function inventedShop(pairs: readonly Pair[], jawMm = 45): ShopSnapshot {
   const barIds = (id: string, odd = false) => (odd ? [`${id}-1`] : [`${id}-1`, `${id}-2`])
   const all = named.flatMap((pair) => barIds(pair.id, pair.odd).map((bar) => ({ pair, bar })))
   return {
-    shop: { id: 'shop', saw: {}, name: 'Invented shop', units: { length: 'mm', decimalMark: '.', words: 'UK' }, paper: 'A4', limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, making: null, demo: false },
+    shop: {
+      id: 'shop', saw: {}, name: 'Invented shop', units: { length: 'mm', decimalMark: '.', words: 'UK' }, paper: 'A4',
+      limitsUm: { drilling: 25, milling: 10, fineMilling: 5, grinding: 2 }, due: null, making: null, demo: false,
+    },
     people: [], parts: [], setups: [], instruments: [], drafts: [], outcomes: [], machines: [], stock: [], jobs: [], vises: [viseOf(jawMm)],
     mates: named.filter(({ odd }) => !odd).map(({ id, name }) => ({ id, saw: {}, name, note: '' })),
     slots: named.map(({ id, name }) => ({ id: `slot-${id}`, saw: {}, code: 'ABCDEFGH', name: `slot ${name}` })),
@@ -47,5 +50,6 @@ function checksOf(bar: string, { heightMm, measuredUm }: Pair): readonly Check[]
   const reading = (mm: number) => [{ bar, station: 0, xMm: null, ...onTheFirstLine, text: String(mm), heightMm: mm }]
   const stated: Check = { ...at, id: `stated-${bar}`, method: 'stated', replaces: null, ...nothingTaken, readings: reading(heightMm) }
   if (!measuredUm) return [stated]
-  return [stated, { ...at, atIso: '2025-04-04T05:06:07.000Z', id: `measured-${bar}`, method: 'micrometer', replaces: null, ...nothingTaken, readings: reading(heightMm + measuredUm[bar.endsWith('1') ? 0 : 1]! / 1000) }]
+  const readMm = heightMm + measuredUm[bar.endsWith('1') ? 0 : 1]! / 1000
+  return [stated, { ...at, atIso: '2025-04-04T05:06:07.000Z', id: `measured-${bar}`, method: 'micrometer', replaces: null, ...nothingTaken, readings: reading(readMm) }]
 }

@@ -2,6 +2,7 @@ import type { Finding } from '#model/finding.ts'
 import type { Choice } from '#model/setup.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
 import { sayGiveUp, sayWindow } from '#words/say-window.ts'
+import { capital } from '#words/wording.ts'
 import { type Desk, useDesk } from '#web/setup/desk.ts'
 import { engravedElse, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
 import { MakeOne } from '#web/setup/answer/make-one.tsx'
@@ -102,8 +103,6 @@ function NoBars() {
     </>
   )
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** The answer in one breath for those who hear it. */
 function spoken({ view, bench, units, terms }: Desk): string {

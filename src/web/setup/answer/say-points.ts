@@ -2,6 +2,7 @@ import { plateCheckWanted } from '#engine/rack/plate-check-wanted.ts'
 import type { Finding } from '#model/finding.ts'
 import type { SetupForm } from '#model/setup-form.ts'
 import type { Use } from '#model/wishes.ts'
+import { capital } from '#words/wording.ts'
 import { isNotGiven } from '#web/setup/answer/not-given.ts'
 import type { CountedForm } from '#engine/setup/counted-form.ts'
 import type { Bench } from '#web/setup/view/bench.ts'
@@ -17,5 +18,3 @@ export function pointsOf({ shown, answer }: Pick<Answered, 'shown' | 'answer'>, 
 export function sayUnfinished({ unfinished }: CountedForm, form: SetupForm): readonly string[] {
   return unfinished.map(({ of, line }) => `${of === 'hollow' ? 'Hollow' : capital(form.cuts[line]!.kind)} ${line + 1} is not counted before all its sizes are there.`)
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

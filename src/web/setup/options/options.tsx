@@ -1,8 +1,9 @@
+import type { ReactNode } from 'react'
+import { capital } from '#words/wording.ts'
 import { useDesk } from '#web/setup/desk.ts'
 import { CutOptions } from '#web/setup/options/cut-options.tsx'
 import { ViseOptions } from '#web/setup/options/vise-options.tsx'
 import { WishOptions } from '#web/setup/options/wish-options.tsx'
-import type { ReactNode } from 'react'
 
 /** What is chosen rather than typed about the thing that lies open: where from, through or blind, which tool, which vise. */
 export function Options() {
@@ -35,5 +36,3 @@ function Panel({ name, children }: { readonly name: string; readonly children: R
     </section>
   )
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -8,7 +8,7 @@ import type { Choice } from '#model/setup.ts'
 import { limitText } from '#words/findings/seat.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { sayRefusal } from '#words/say-refusal.ts'
-import { wordingFor } from '#words/wording.ts'
+import { capital, wordingFor } from '#words/wording.ts'
 import { ShowSum } from '#web/parts/show-sum.tsx'
 import { useDesk } from '#web/setup/desk.ts'
 import { holdCase, holdFieldOf, type HoldNumber, holdTextRefusal, type HoldUnits, stillToGive } from '#web/setup/predict/hold-case.ts'
@@ -62,7 +62,5 @@ function Worth({ answer: { limits, least, findings, sum } }: { readonly answer: 
     </>
   )
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 const answerTo = (raw: object | null): HoldAnswer | null => raw && answerHold(raw)

@@ -1,3 +1,4 @@
+import { attempt } from '#model/attempt.ts'
 import { type Facts, Refusal } from '#model/refusal.ts'
 import type { PredictionAsked } from '#engine/setup/prediction/asked.ts'
 import { type Prediction, runPrediction } from '#engine/setup/prediction/prediction.ts'
@@ -10,16 +11,15 @@ export type Refused = { readonly code: string; readonly facts: Facts }
 
 /** Foretells beside the screen, so that no key waits for it. */
 addEventListener('message', ({ data }: MessageEvent<PredictAsk>) => {
-  const say = (said: PredictSaid) => postMessage(said)
-  try {
-    for (const { key, asked } of data) {
-      const run = runPrediction(asked)
-      let next = run.next()
-      for (; next.done !== true; next = run.next()) say({ key, part: next.value })
-      say({ key, prediction: next.value })
-    }
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    say({ refused: { code: error.code, facts: error.facts } })
-  }
+  const ended = attempt(() => data.forEach(foretell))
+  if (ended instanceof Refusal) say({ refused: { code: ended.code, facts: ended.facts } })
 })
+
+function foretell({ key, asked }: PredictAsk[number]): void {
+  const run = runPrediction(asked)
+  let next = run.next()
+  for (; next.done !== true; next = run.next()) say({ key, part: next.value })
+  say({ key, prediction: next.value })
+}
+
+const say = (said: PredictSaid): void => postMessage(said)

@@ -14,6 +14,7 @@ import { calledMm } from '#words/say-bar.ts'
 import { saySetupFinding } from '#words/say-setup-finding.ts'
 import { type Terms, termsFor } from '#words/terms.ts'
 import { plusMinus } from '#words/say-uncertainty.ts'
+import { capital } from '#words/wording.ts'
 import { barLabel, figureOf, howItStands, nameOfRest, slotOf } from '#web/setup/answer/say-choice.ts'
 import { pointsOf, sayUnfinished } from '#web/setup/answer/say-points.ts'
 import { sayPart } from '#web/setup/saved/say-setup.ts'
@@ -103,5 +104,3 @@ function barLines({ bars, stand }: Choice, nameOf: (id: string) => string, terms
   if (stand !== 'stack') return [`${lower.join(', ')}.`, left]
   return [`Below: ${lower.join(', ')}.`, `On them: ${third} at the fixed jaw, ${fourth} at the ${terms.movingJaw}.`, left]
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

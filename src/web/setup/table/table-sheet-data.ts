@@ -41,7 +41,8 @@ export function tableSheetFrom({ told, barHeightMm, pair, trustOf, units, id, sh
   const { question: { part, bars, cuts, straps, wishes }, answer } = told, length = (mm: number) => wordLength(mm, units)
   const size = [part.betweenJawsMm!, part.alongJawsMm!, part.heightMm].map(length).join(' × ')
   const trusts = (['look first', 'drill bar'] as const).filter((trust) => pair?.bars.some((bar) => bar.trust === trust))
-  const where = placesOf(told, length), isMany = cuts.length + straps.length > mostBeside, findings = answer.findings.map(({ code, index }) => sayFinding({ code, facts: { index } }, units))
+  const findings = answer.findings.map(({ code, index }) => sayFinding({ code, facts: { index } }, units))
+  const where = placesOf(told, length), isMany = cuts.length + straps.length > mostBeside
   return {
     title: `Table sheet: ${named || size}`, description: `${size} on two bars${pair === null ? '' : ` ${pair.label}, slot ${pair.slot}`}, under ${straps.length} straps.`,
     heading: named || size, under: 'On the table, under straps', picture: tablePictureFrom(told, barHeightMm, pair), scale: 'Scale',
