@@ -1,6 +1,6 @@
 import { performance } from 'node:perf_hooks'
 import edmondsBlossom from 'edmonds-blossom'
-import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { drawNormals } from '#engine/numeric/example-normals.ts'
 import { drawUnit, generatorFrom } from '#engine/numeric/generator.ts'
 import { matesOf, type Paired } from '#engine/inspect/mates.ts'
 import type { BenchRow } from './bench-row.ts'

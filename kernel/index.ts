@@ -2,4 +2,5 @@
 export { drawNormals, makeNormalTables } from './normals'
 export { mixMore, mixTwo, raise } from './mix'
 export { settle } from './settle'
-export { countWithin, gather, tally, tilts } from './tally'
+export { countWithin, gather, tally } from './tally'
+export { tilts } from './tilts'

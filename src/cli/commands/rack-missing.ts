@@ -1,11 +1,11 @@
 import { wordLength } from '#model/length.ts'
-import type { Units } from '#model/shop-record.ts'
 import { plainText } from '#cli/columns.ts'
 import type { JsonOptions, UnitOptions } from '#cli/options.ts'
 import type { Out } from '#cli/out.ts'
 import { withShop } from '#cli/with-shop.ts'
 import { type CountAsked, type SetAsked, trySetOfShop, whatIsMissing } from '#tasks/rack/work-of-rack.ts'
 import { sayFinding } from '#words/say-finding.ts'
+import { sayUnread } from '#words/say-unread.ts'
 import { termsFor } from '#words/terms.ts'
 
 export type MissingOptions = JsonOptions & UnitOptions & { readonly vise?: string; readonly stacks?: true; readonly flat?: true; readonly step?: string; readonly thickness?: string }
@@ -23,14 +23,8 @@ export async function rackMissingCommand({ data, json, ...asked }: MissingOption
       ...unserved.map(({ setup, why }) => ({ line: lines[setup]!, why })).filter(({ line }) => line.from !== 'typical')
         .map(({ line, why }) => `- ${called(line)}, ${plainText(line.vise)}: ${sayFinding({ code: why, facts: {} }, units)}`),
     ].map((line) => `${line}\n`).join(''))
-    if (work.unread > 0) out.say(unreadSaid(work.unread, units))
+    if (work.unread > 0) out.say(`${sayUnread(work.unread, termsFor(units.words))}\n`)
   })
-}
-
-/** Of setups that do not go into the vise they were saved for. */
-export function unreadSaid(unread: number, { words }: Units): string {
-  const { vise } = termsFor(words)
-  return unread === 1 ? `1 saved setup cannot be read in its ${vise} any more and is not counted.\n` : `${unread} saved setups cannot be read in their ${vise} any more and are not counted.\n`
 }
 
 type TrySizes = Pick<SetAsked, 'from' | 'to' | 'setStep' | 'setThickness' | 'setLength'>

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { budgetOf } from '#engine/inspect/budget.ts'
-import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { drawNormals } from '#engine/numeric/example-normals.ts'
 import { drawUnit, generatorFrom } from '#engine/numeric/generator.ts'
 import { normalBelow } from '#engine/numeric/normal.ts'
 import { meanOf, totalOf } from '#engine/numeric/total.ts'

@@ -1,7 +1,7 @@
 import type { Kernel } from '#engine/kernel/kernel.ts'
 
-/** What the loops load at once. */
-const alignment = 16
+/** Bytes of a pair of numbers, one for each of two trials: what the loops load at once. Every list begins at a multiple of it. */
+export const pairBytes = 16
 
 /** Lays lists one after the other into the memory of a kernel. Their contents may be anything. */
 export class KernelLists {
@@ -30,7 +30,7 @@ export class KernelLists {
 
   #next(bytes: number): number {
     const at = this.#end
-    this.#end = at + Math.ceil(bytes / alignment) * alignment
+    this.#end = at + Math.ceil(bytes / pairBytes) * pairBytes
     return at
   }
 }

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { drawNormals } from '#engine/numeric/example-normals.ts'
 import { drawUnit, drawWord, type Generator, generatorFrom } from '#engine/numeric/generator.ts'
 import { normalBelow } from '#engine/numeric/normal.ts'
 import { summaryOf } from '#engine/numeric/summary.ts'

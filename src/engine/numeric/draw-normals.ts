@@ -1,5 +1,5 @@
-import { type Kernel, putBack, takeKernel } from '#engine/kernel/kernel.ts'
-import { KernelLists } from '#engine/kernel/lists.ts'
+import type { Kernel } from '#engine/kernel/kernel.ts'
+import type { KernelLists } from '#engine/kernel/lists.ts'
 import type { Generator } from '#engine/numeric/generator.ts'
 
 /**
@@ -29,24 +29,10 @@ export class Normals {
   }
 }
 
-/** Fills any list with independent standard normal values; see `Normals`. */
-export function drawNormals(generator: Generator, into: Float64Array): void {
-  const kernel = takeKernel(bytesForNormals + 8 * pieceLength), lists = new KernelLists(kernel), normals = new Normals(lists, generator), piece = lists.floats(pieceLength)
-  for (let done = 0; done < into.length; done += pieceLength) {
-    const part = piece.subarray(0, into.length - done)
-    normals.fill(part)
-    into.set(part, done)
-  }
-  generator.set(normals.generator)
-  putBack(kernel)
-}
-
 /** Of 256 layers: widths, edges, heights and places that are sure. */
 const tableBytes = 8 * (256 + 257 + 257) + 4 * 256
 /** Bytes that `Normals` needs at most. */
 export const bytesForNormals = tableBytes + 32
-/** Values drawn at a time for a list of one's own. */
-const pieceLength = 4096
 
 /** Made once, copied for each that draws. */
 let tables: Uint8Array | null = null

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { drawNormals } from '#engine/numeric/draw-normals.ts'
+import { drawNormals } from '#engine/numeric/example-normals.ts'
 import { generatorFrom } from '#engine/numeric/generator.ts'
 import { meanRangeOf } from '#engine/numeric/mean-range.ts'
 

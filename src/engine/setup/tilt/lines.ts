@@ -1,4 +1,4 @@
-import type { KernelLists } from '#engine/kernel/lists.ts'
+import { type KernelLists, pairBytes } from '#engine/kernel/lists.ts'
 import type { Spot } from '#engine/setup/tilt/pivots.ts'
 
 /**
@@ -51,11 +51,11 @@ export type Settle = (from: number) => void
 
 /** How the seats of trials on lines are found; where the jaw holds the part, what it gives for across means nothing. */
 export function settleOn({ order, split, count, xs, twins, weights: [first, second], loadXMm, apartMm }: Lines, lists: KernelLists, { heights, along, across }: Slopes): Settle {
-  const { kernel } = lists, pairs = heights.length / order.length / 2, row = 16 * order.length, z = heights.byteOffset
+  const { kernel } = lists, pairs = heights.length / order.length / 2, row = pairBytes * order.length, z = heights.byteOffset
   const twice = lists.floats(2 * count), brackets = lists.floats(10 * pairs).byteOffset, open = lists.words(pairs).byteOffset
   twice.set(xs.flatMap((x) => [x, x]))
   return (from) => {
-    twins.forEach((k, i) => kernel.raise(z + 16 * k, row, pairs, z + 16 * (count + i)))
+    twins.forEach((k, i) => kernel.raise(z + pairBytes * k, row, pairs, z + pairBytes * (count + i)))
     kernel.settle(z, row, twice.byteOffset, split, count, first, second, loadXMm, 1 / apartMm, pairs, brackets, open, along.byteOffset + 8 * from, across.byteOffset + 8 * from)
   }
 }

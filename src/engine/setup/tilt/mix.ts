@@ -1,11 +1,10 @@
-import type { KernelLists } from '#engine/kernel/lists.ts'
+import { type KernelLists, pairBytes } from '#engine/kernel/lists.ts'
 
 /** A height or slope as it is mixed from draws of each trial: base + Σ factor · draw. */
 export type Mix = { readonly base: number; readonly terms: readonly { readonly factor: number; readonly draws: Float64Array }[] }
 
 /** Of a mix as the kernel reads it: base, and two terms. */
 const rowLength = 5
-const pairBytes = 16
 
 /** Mixes as many places as there are mixes, for a whole batch, anew each time it is called: pair of trials by pair, place by place. */
 export function mixerOf(mixes: readonly Mix[], lists: KernelLists, into: Float64Array): () => void {

@@ -29,8 +29,8 @@ export function* slopesOf(question: TiltQuestion, loads: Loads, lists: KernelLis
     drawn.map((source, s) => ({ factor: scaleOf(source) * share(source), draws: draws.subarray(s * batchTrials, (s + 1) * batchTrials) })).filter(({ factor }) => factor !== 0)
 
   const lines = loads.map((load) => linesFrom(spots, load, held)), order = lines[0]?.order ?? [...spots.keys()]
-  const slopes = lists.floats(batchTrials), heights = lists.floats(order.length * batchTrials)
-  const settle = loads.map((load, k) => { const on = lines[k] ?? null; return on === null ? walkOn(spots, load, { heights, along, across }) : settleOn(on, lists, { heights, along, across }) })
+  const slopes = lists.floats(batchTrials), heights = lists.floats(order.length * batchTrials), into = { heights, along, across }
+  const settle = lines.map((on, k) => (on === null ? walkOn(spots, loads[k]!, into) : settleOn(on, lists, into)))
   const mixSlopes = held ? mixerOf([{ base: jawSlopeUmPerMm, terms: termsOf(({ onSlope }) => onSlope) }], lists, slopes) : null
   const mixHeights = mixerOf(order.map((i) => (i < 0 ? { base: 0, terms: [] } : {
     // a common height tilts nothing and costs digits; the slope that the jaw gives is taken off
