@@ -20,6 +20,8 @@ const stepsMost = 50_000
  * Primal simplex with the inverse of the basis. A piece may at first be made of nothing at a forbidden cost, so that there is always a basis.
  * Fixing a pattern keeps the basis: where more is fixed than the solution has, the surplus is taken back by a column of its own at
  * a forbidden cost, which the next steps drive out.
+ *
+ * One simplex, one file: every method works on the same basis, its inverse and its values, which nobody else may see.
  */
 export class Master {
   readonly rows: number
